@@ -1,0 +1,388 @@
+//! What a build holds: the parts as they are made, where they are, what joins them, in steps.
+
+use serde::Serialize;
+
+use crate::geometry::{Direction, Handedness, Interval, Orientation};
+use crate::model::{Feature, Material, MaterialId, PartId};
+use crate::source::Span;
+use crate::units::{Area, Length, Money, Precision};
+
+/// A whole build: everything a plan says, worked out.
+#[derive(Clone, Debug, Serialize)]
+pub struct Build {
+    /// Title, revisions and settings.
+    pub plan: PlanHead,
+    /// Materials, by [`MaterialId`].
+    pub materials: Vec<Material>,
+    /// Parts as made, by [`PartId`].
+    pub parts: Vec<Part>,
+    /// Every placed piece, by [`PlacedId`].
+    pub placed: Vec<PlacedPart>,
+    /// Joints, one for each pair of pieces that a `join` brings together.
+    pub joints: Vec<Joint>,
+    /// Hardware by [`HardwareId`], with the count the whole build uses.
+    pub hardware: Vec<Hardware>,
+    /// Steps, in order.
+    pub steps: Vec<Step>,
+    /// The stretch of the world that the whole build fills; none without a placed part.
+    pub overall: Option<[Interval; 3]>,
+}
+
+impl Build {
+    /// A part.
+    pub fn part(&self, id: PartId) -> Option<&Part> {
+        self.parts.get(id.0)
+    }
+
+    /// A placed piece.
+    pub fn piece(&self, id: PlacedId) -> Option<&PlacedPart> {
+        self.placed.get(id.0)
+    }
+
+    /// The part a placed piece is one of.
+    pub fn part_of(&self, id: PlacedId) -> Option<&Part> {
+        self.part(self.piece(id)?.part)
+    }
+
+    /// A material.
+    pub fn material(&self, id: MaterialId) -> Option<&Material> {
+        self.materials.get(id.0)
+    }
+}
+
+/// What the plan block says.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct PlanHead {
+    /// The printed title.
+    pub title: String,
+    /// Who made it.
+    pub author: String,
+    /// Revisions, newest first as written.
+    pub revisions: Vec<Revision>,
+    /// How figures are printed.
+    pub precision: Precision,
+    /// The paper.
+    pub paper: Paper,
+    /// Who can build it.
+    pub level: String,
+    /// What it is.
+    pub about: String,
+    /// Where the block is.
+    #[serde(skip)]
+    pub span: Span,
+}
+
+/// A revision of the plan.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Revision {
+    /// Its letter or number.
+    pub mark: String,
+    /// Its date, YYYY-MM-DD.
+    pub date: String,
+    /// What changed.
+    pub note: String,
+}
+
+/// Paper the plan is printed on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub enum Paper {
+    /// 210 by 297 mm (ref: units-and-paper, "Paper" [V]).
+    A4,
+    /// 215.9 by 279.4 mm (ref: units-and-paper, "Paper" [M]).
+    Letter,
+}
+
+impl Paper {
+    /// Width and height, upright.
+    pub const fn size(self) -> (Length, Length) {
+        match self {
+            Self::A4 => (Length::from_mm(210), Length::from_mm(297)),
+            Self::Letter => (Length::from_inch(17, 2), Length::from_inch(11, 1)),
+        }
+    }
+}
+
+/// A part as it is made: with what its joints add and cut.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Part {
+    /// The name in the source.
+    pub name: String,
+    /// The printed name.
+    pub title: String,
+    /// Its letter in the plan: A to Z, then AA.
+    pub label: String,
+    /// What it is cut from.
+    pub material: MaterialId,
+    /// Along length, width and thickness, in the part's own frame (see `model::PartDesign`);
+    /// reaches below zero or beyond the described size where a joint adds to the part.
+    pub extent: [Interval; 3],
+    /// Which of length (true) or width (false) runs along the grain.
+    pub grain_along_length: bool,
+    /// Layers glued up to its thickness; 1 for a part of one piece.
+    pub layers: i64,
+    /// How much larger on every edge the layers are cut.
+    pub oversize: Length,
+    /// Pieces made as drawn: placed ones and extra ones.
+    pub count: i64,
+    /// Pieces made as the mirror image, beside `count`.
+    pub mirrored: i64,
+    /// Printed in the cut list.
+    pub note: Option<String>,
+    /// All features: the author's first, then the joints'.
+    pub features: Vec<Feature>,
+    /// Where it is written.
+    #[serde(skip)]
+    pub span: Span,
+}
+
+impl Part {
+    /// Finished length, width and thickness.
+    pub fn size(&self) -> [Length; 3] {
+        self.extent.map(Interval::size)
+    }
+
+    /// Pieces of either hand.
+    pub fn pieces(&self) -> i64 {
+        self.count + self.mirrored
+    }
+}
+
+/// Index of a placed piece.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[serde(transparent)]
+pub struct PlacedId(pub usize);
+
+/// A piece in its place.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct PlacedPart {
+    /// Its name, `shelves[2]` for one of several.
+    pub name: String,
+    /// What it is one of.
+    pub part: PartId,
+    /// As drawn or mirrored.
+    pub handedness: Handedness,
+    /// How it lies.
+    pub orientation: Orientation,
+    /// Where the part's described body (joints not counted) is, across, deep and high.
+    pub body: [Interval; 3],
+    /// Where the piece as made is: `body` and what joints add.
+    pub place: [Interval; 3],
+    /// Held by its place alone and taken out in use.
+    pub removable: bool,
+    /// The step that adds it.
+    pub step: Option<usize>,
+    /// Where it is written.
+    #[serde(skip)]
+    pub span: Span,
+}
+
+/// Where two pieces touch: a rectangle square to a world axis.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Contact {
+    /// The direction from the first piece to the second.
+    pub direction: Direction,
+    /// Where the plane is, along that direction's axis.
+    pub position: Length,
+    /// The touching rectangle; along the direction's own axis it is flat.
+    pub area: [Interval; 3],
+}
+
+impl Contact {
+    /// How much touches.
+    pub fn size(&self) -> Area {
+        let axis = self.direction.axis().index();
+        let mut sizes = self
+            .area
+            .iter()
+            .enumerate()
+            .filter(|(i, _)| *i != axis)
+            .map(|(_, s)| s.size());
+        let first = sizes.next().unwrap_or_default();
+        first * sizes.next().unwrap_or_default()
+    }
+}
+
+/// Two pieces and what holds them together.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Joint {
+    /// How.
+    pub kind: JointKind,
+    /// The piece that comes: the shelf that enters the dado.
+    pub part: PlacedId,
+    /// The piece it comes to.
+    pub to: PlacedId,
+    /// Where they touch.
+    pub contact: Contact,
+    /// Glued as well.
+    pub glued: bool,
+    /// What is used, and where each one goes.
+    pub fasteners: Vec<Fastener>,
+    /// Where the statement is.
+    #[serde(skip)]
+    pub span: Span,
+}
+
+/// How two pieces are joined.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum JointKind {
+    /// Glue alone.
+    Glue,
+    /// Screws through one piece into the other.
+    Screws,
+    /// Screws through slanted holes.
+    PocketScrews,
+    /// A channel across the grain of the receiving piece.
+    Dado,
+    /// A channel along the grain of the receiving piece.
+    Groove,
+    /// A step along an edge of the receiving piece.
+    Rabbet,
+    /// Dowels, half in each piece.
+    Dowels,
+    /// Loose tenons, half in each piece.
+    LooseTenons,
+}
+
+/// A screw, dowel or tenon in its place.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Fastener {
+    /// What it is.
+    pub hardware: HardwareId,
+    /// Its head or first end, across, deep and high.
+    pub from: [Length; 3],
+    /// Its point or other end.
+    pub to: [Length; 3],
+    /// The direction a driver pushes it.
+    pub driven: Direction,
+}
+
+/// Index of a hardware item.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[serde(transparent)]
+pub struct HardwareId(pub usize);
+
+/// An item of hardware and how many of it the build uses.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Hardware {
+    /// The name in the source.
+    pub name: String,
+    /// The printed name.
+    pub title: String,
+    /// What it is.
+    pub kind: HardwareKind,
+    /// Diameter of shank, dowel or bolt.
+    pub diameter: Option<Length>,
+    /// Length.
+    pub length: Option<Length>,
+    /// Width of a tenon.
+    pub width: Option<Length>,
+    /// Thickness of a tenon.
+    pub thickness: Option<Length>,
+    /// Diameter of a screw's head.
+    pub head: Option<Length>,
+    /// Diameter of the hole a screw bites in.
+    pub pilot: Option<Length>,
+    /// Diameter of the hole a screw passes through.
+    pub clearance: Option<Length>,
+    /// Pieces in a pack.
+    pub pack: Option<i64>,
+    /// Price of a pack, or of a piece where no pack is stated.
+    pub price: Option<Money>,
+    /// How many the build uses.
+    pub count: i64,
+    /// Where it is written.
+    #[serde(skip)]
+    pub span: Span,
+}
+
+/// What an item of hardware is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum HardwareKind {
+    /// A countersunk wood screw.
+    WoodScrew,
+    /// A screw for slanted pocket holes.
+    PocketScrew,
+    /// A dowel.
+    Dowel,
+    /// A loose tenon.
+    LooseTenon,
+    /// Anything counted: feet, handles, brackets.
+    Goods,
+}
+
+/// A step of the work.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Step {
+    /// Its title.
+    pub title: String,
+    /// Pieces that come in.
+    pub adds: Vec<PlacedId>,
+    /// Joints made in it, as indices of [`Build::joints`]: those whose second piece comes in here.
+    pub joints: Vec<usize>,
+    /// How the exploded view draws pieces away.
+    pub pulls: Vec<Pull>,
+    /// Where the reader looks from: up to three directions, one on each axis; empty if not said.
+    pub look: Vec<Direction>,
+    /// What to do, in order.
+    pub says: Vec<Wording>,
+    /// What to check.
+    pub checks: Vec<Wording>,
+    /// Tools the author names.
+    pub tools: Vec<String>,
+    /// Hardware used: counted from the joints and from `uses`.
+    pub hardware: Vec<(HardwareId, i64)>,
+    /// The author's own cautions.
+    pub cautions: Vec<(SignalWord, Wording)>,
+    /// Time in seconds; none if not said.
+    pub seconds: Option<i64>,
+    /// Where it is written.
+    #[serde(skip)]
+    pub span: Span,
+}
+
+/// How an exploded view draws a piece away from its place.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Pull {
+    /// Which piece.
+    pub piece: PlacedId,
+    /// Where to.
+    pub direction: Direction,
+    /// How far; chosen by the drawing if not said.
+    pub distance: Option<Length>,
+}
+
+/// Text with values in it, to be printed in both systems.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
+pub struct Wording {
+    /// Its pieces, in order.
+    pub pieces: Vec<WordingPiece>,
+}
+
+/// A piece of a text.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub enum WordingPiece {
+    /// As it stands.
+    Plain(String),
+    /// A length, printed in both systems.
+    Length(Length),
+    /// A value that is not a length, already in words.
+    Value(String),
+    /// A part, printed with its name and letter, and how many are meant.
+    Part(PartId, i64),
+}
+
+/// A signal word (ANSI Z535.6; ref: safety, "Signal words" [V]), worst first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum SignalWord {
+    /// Will kill or seriously injure.
+    Danger,
+    /// Could kill or seriously injure.
+    Warning,
+    /// Could cause minor or moderate injury.
+    Caution,
+    /// No injury: damage, waste, a practice to follow.
+    Notice,
+}

@@ -1,0 +1,289 @@
+//! The display list: strokes, fills, glyph runs and links on a plane, ready to be written.
+//!
+//! Coordinates are points (1/72 in) from the upper left corner, y downwards. The same list goes
+//! to the PDF and to SVG. Nothing here knows what is drawn.
+
+/// Points in a millimetre (ref: units-and-paper, "Factors" [D]: 360/127).
+pub const PT_PER_MM: f64 = 360.0 / 127.0;
+
+/// A point of the plane, in points.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Spot {
+    /// From the left, in points.
+    pub x: f64,
+    /// From the top, in points.
+    pub y: f64,
+}
+
+impl Spot {
+    /// The spot at `x`, `y`, in points.
+    pub const fn new(x: f64, y: f64) -> Self {
+        Self { x, y }
+    }
+
+    /// Moved by `dx`, `dy`, in points.
+    pub fn shifted(self, dx: f64, dy: f64) -> Self {
+        Self {
+            x: self.x + dx,
+            y: self.y + dy,
+        }
+    }
+}
+
+/// A piece of a path.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum PathPiece {
+    /// Begin a new ring or line here.
+    Move(Spot),
+    /// Straight on.
+    Line(Spot),
+    /// A cubic Bézier curve: two control points and its end.
+    Curve(Spot, Spot, Spot),
+    /// Back to the last `Move`.
+    Close,
+}
+
+/// Lines and curves, of one or more rings.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Path {
+    /// Its pieces, in order.
+    pub pieces: Vec<PathPiece>,
+}
+
+impl Path {
+    /// A polygon or an open polyline through `spots`.
+    pub fn polyline(spots: &[Spot], ends: Ends) -> Self {
+        let mut pieces: Vec<PathPiece> = spots
+            .iter()
+            .enumerate()
+            .map(|(i, spot)| {
+                if i == 0 {
+                    PathPiece::Move(*spot)
+                } else {
+                    PathPiece::Line(*spot)
+                }
+            })
+            .collect();
+        if ends == Ends::Joined {
+            pieces.push(PathPiece::Close);
+        }
+        Self { pieces }
+    }
+
+    /// A rectangle.
+    pub fn rectangle(area: Area) -> Self {
+        let (right, bottom) = (area.x + area.width, area.y + area.height);
+        let corners = [
+            Spot::new(area.x, area.y),
+            Spot::new(right, area.y),
+            Spot::new(right, bottom),
+            Spot::new(area.x, bottom),
+        ];
+        Self::polyline(&corners, Ends::Joined)
+    }
+
+    /// A circle, of four Bézier curves (within 0.03 % of its radius).
+    pub fn circle(centre: Spot, radius: f64) -> Self {
+        let k = radius * 0.552_284_749_830_793_6;
+        let at = |dx: f64, dy: f64| centre.shifted(dx, dy);
+        let r = radius;
+        Self {
+            pieces: vec![
+                PathPiece::Move(at(r, 0.0)),
+                PathPiece::Curve(at(r, k), at(k, r), at(0.0, r)),
+                PathPiece::Curve(at(-k, r), at(-r, k), at(-r, 0.0)),
+                PathPiece::Curve(at(-r, -k), at(-k, -r), at(0.0, -r)),
+                PathPiece::Curve(at(k, -r), at(r, -k), at(r, 0.0)),
+                PathPiece::Close,
+            ],
+        }
+    }
+
+    /// Moved by `dx`, `dy`, in points.
+    #[must_use]
+    pub fn shifted(&self, dx: f64, dy: f64) -> Self {
+        let pieces = self
+            .pieces
+            .iter()
+            .map(|piece| match *piece {
+                PathPiece::Move(to) => PathPiece::Move(to.shifted(dx, dy)),
+                PathPiece::Line(to) => PathPiece::Line(to.shifted(dx, dy)),
+                PathPiece::Curve(a, b, to) => {
+                    PathPiece::Curve(a.shifted(dx, dy), b.shifted(dx, dy), to.shifted(dx, dy))
+                }
+                PathPiece::Close => PathPiece::Close,
+            })
+            .collect();
+        Self { pieces }
+    }
+}
+
+/// Whether a line of spots goes back to its beginning.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Ends {
+    /// Left open.
+    Open,
+    /// Closed to a ring.
+    Joined,
+}
+
+/// A rectangle: its upper left corner and its size, in points.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Area {
+    /// Left.
+    pub x: f64,
+    /// Top.
+    pub y: f64,
+    /// Width.
+    pub width: f64,
+    /// Height.
+    pub height: f64,
+}
+
+/// A colour or tone: red, green, blue from 0 to 1.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Tone {
+    /// Red.
+    pub red: f64,
+    /// Green.
+    pub green: f64,
+    /// Blue.
+    pub blue: f64,
+}
+
+impl Tone {
+    /// Black.
+    pub const BLACK: Self = Self::grey(0.0);
+    /// White.
+    pub const WHITE: Self = Self::grey(1.0);
+
+    /// A grey from 0 (black) to 1 (white).
+    pub const fn grey(level: f64) -> Self {
+        Self {
+            red: level,
+            green: level,
+            blue: level,
+        }
+    }
+}
+
+/// How a line is drawn.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Pen {
+    /// Width in points.
+    pub width: f64,
+    /// Tone.
+    pub tone: Tone,
+    /// Lengths of dashes and gaps in points; empty for a continuous line.
+    pub dashes: Vec<f64>,
+}
+
+/// A face of the shipped or the user's fonts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Face {
+    /// Upright text.
+    Regular,
+    /// Strong text and headings.
+    Bold,
+    /// Emphasis.
+    Italic,
+}
+
+/// A glyph in its place on a line.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Glyph {
+    /// Its number in the font.
+    pub id: u16,
+    /// How far the pen moves on, in points.
+    pub advance: f64,
+    /// Moved aside from the pen, in points.
+    pub offset_x: f64,
+    /// The characters it stands for, empty for the second glyph of a cluster: what a reader
+    /// copies out of the PDF.
+    pub text: String,
+}
+
+/// Glyphs of one face and size on one baseline.
+#[derive(Clone, Debug, PartialEq)]
+pub struct GlyphRun {
+    /// Where the baseline begins.
+    pub origin: Spot,
+    /// Face of the font.
+    pub face: Face,
+    /// Size in points.
+    pub size: f64,
+    /// Tone.
+    pub tone: Tone,
+    /// The glyphs, in order.
+    pub glyphs: Vec<Glyph>,
+}
+
+/// Something drawn.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Mark {
+    /// A line along a path.
+    Stroke {
+        /// Where.
+        path: Path,
+        /// How.
+        pen: Pen,
+    },
+    /// The inside of a path, by the even-odd rule.
+    Fill {
+        /// Where.
+        path: Path,
+        /// With what.
+        tone: Tone,
+    },
+    /// Text.
+    Text(GlyphRun),
+    /// An area that leads to a place in the document, by the place's name.
+    Link {
+        /// Where.
+        area: Area,
+        /// The name of the place.
+        target: String,
+    },
+}
+
+impl Mark {
+    /// Moved by `dx`, `dy`, in points.
+    #[must_use]
+    pub fn shifted(&self, dx: f64, dy: f64) -> Self {
+        match self {
+            Self::Stroke { path, pen } => Self::Stroke {
+                path: path.shifted(dx, dy),
+                pen: pen.clone(),
+            },
+            Self::Fill { path, tone } => Self::Fill {
+                path: path.shifted(dx, dy),
+                tone: *tone,
+            },
+            Self::Text(run) => Self::Text(GlyphRun {
+                origin: run.origin.shifted(dx, dy),
+                ..run.clone()
+            }),
+            Self::Link { area, target } => Self::Link {
+                area: Area {
+                    x: area.x + dx,
+                    y: area.y + dy,
+                    ..*area
+                },
+                target: target.clone(),
+            },
+        }
+    }
+}
+
+/// A drawing of known size: its marks lie between 0, 0 and its width and height.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Figure {
+    /// Width in points.
+    pub width: f64,
+    /// Height in points.
+    pub height: f64,
+    /// What is drawn, later marks over earlier ones.
+    pub marks: Vec<Mark>,
+    /// What it shows, in words, for readers who do not see it.
+    pub alternative: String,
+}

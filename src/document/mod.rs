@@ -1,0 +1,3 @@
+//! The document.
+
+pub mod tree;

@@ -1,0 +1,13 @@
+//! Leafwright: from a text that describes furniture to a plan that a stranger can build from.
+//!
+//! The road of the data, one module a stage, is drawn in `DEVELOPERS.md`.
+
+pub mod build;
+pub mod display;
+pub mod document;
+pub mod finding;
+pub mod geometry;
+pub mod model;
+pub mod source;
+pub mod syntax;
+pub mod units;

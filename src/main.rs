@@ -1,0 +1,3 @@
+//! The `leafwright` command.
+
+fn main() {}

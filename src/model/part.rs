@@ -1,0 +1,191 @@
+//! Parts as the author describes them, before joints: sizes and the author's own features.
+//!
+//! A part's frame: x along its length from the foot, y along its width from the near edge, z
+//! along its thickness from the back. The origin is the foot-near-back corner of the part *as
+//! the author sizes it*; a joint that makes the part longer (a shelf that enters a dado) lets it
+//! reach below zero or beyond its size, and no feature moves.
+
+use serde::Serialize;
+
+use super::material::MaterialId;
+use crate::geometry::{Contour, Interval, PlanePoint, Side};
+use crate::source::Span;
+use crate::units::Length;
+
+/// Index of a part in its plan.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[serde(transparent)]
+pub struct PartId(pub usize);
+
+/// A part as described.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct PartDesign {
+    /// The name in the source.
+    pub name: String,
+    /// The printed name.
+    pub title: String,
+    /// What it is cut from.
+    pub material: MaterialId,
+    /// Length, width and thickness between joints, as the author sizes it.
+    pub size: [Length; 3],
+    /// Which of length (true) or width (false) runs along the grain.
+    pub grain_along_length: bool,
+    /// Layers glued up to its thickness; 1 for a part of one piece.
+    pub layers: i64,
+    /// How much larger on every edge the layers are cut.
+    pub oversize: Length,
+    /// Made and not placed.
+    pub extra: i64,
+    /// Printed in the cut list.
+    pub note: Option<String>,
+    /// The author's own features.
+    pub features: Vec<Feature>,
+    /// Where it is written.
+    #[serde(skip)]
+    pub span: Span,
+}
+
+/// Something cut into a part or off it, in the part's frame.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Feature {
+    /// What.
+    pub shape: FeatureShape,
+    /// Where it comes from: a line of the part, or a joint.
+    #[serde(skip)]
+    pub span: Span,
+}
+
+/// The shape of a feature.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub enum FeatureShape {
+    /// Round holes of one kind, drilled square to one side.
+    Holes(Holes),
+    /// A block taken out of one side, open at that side: dado, groove, rabbet, mortise.
+    Pocket(Pocket),
+    /// A rectangle taken out of the outline, through the whole thickness.
+    Notch {
+        /// Along the length.
+        along_length: Interval,
+        /// Along the width.
+        along_width: Interval,
+    },
+    /// The part's outline seen on its face, in place of the rectangle.
+    Outline(Contour),
+    /// The edge between two sides rounded or cut at 45 degrees.
+    Arris {
+        /// The two sides.
+        sides: [Side; 2],
+        /// Radius, or the width taken off both sides.
+        size: Length,
+        /// Round or flat.
+        form: ArrisForm,
+    },
+    /// A slanted, stepped hole for a pocket screw.
+    PocketScrewHole(PocketScrewHole),
+}
+
+/// How an edge between two sides is broken.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub enum ArrisForm {
+    /// A quarter of a circle.
+    Round,
+    /// A flat at 45 degrees.
+    Chamfer,
+}
+
+/// Round holes of one kind.
+///
+/// Positions lie in the plane of the side: x along the first, y along the second of the two part
+/// axes that are not the side's, in the order length, width, thickness.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Holes {
+    /// The side drilled into.
+    pub side: Side,
+    /// Diameter.
+    pub diameter: Length,
+    /// Depth from that side; none for a hole through the part.
+    pub depth: Option<Length>,
+    /// Wider mouth with a flat floor: diameter and depth.
+    pub counterbore: Option<(Length, Length)>,
+    /// Conical mouth of 90 degrees: its diameter at the surface.
+    pub countersink: Option<Length>,
+    /// Where each is.
+    pub positions: Vec<PlanePoint>,
+    /// The regular grid they form, if they do.
+    pub grid: Option<GridPattern>,
+    /// What they are for.
+    pub purpose: HolePurpose,
+}
+
+/// A regular grid of holes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct GridPattern {
+    /// The first hole, nearest to both reference sides.
+    pub first: PlanePoint,
+    /// Counts along x and y.
+    pub counts: (i64, i64),
+    /// Pitches along x and y.
+    pub pitches: (Length, Length),
+    /// The sides positions are measured from, for x and y.
+    pub references: [Side; 2],
+}
+
+/// What a hole is for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+pub enum HolePurpose {
+    /// The author's own.
+    Described,
+    /// A screw passes through freely.
+    Clearance,
+    /// A screw bites.
+    Pilot,
+    /// Half of a dowel.
+    Dowel,
+}
+
+/// What a pocket is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+pub enum PocketKind {
+    /// A channel across the grain.
+    Dado,
+    /// A channel along the grain.
+    Groove,
+    /// A channel along an edge or end, open to it.
+    Rabbet,
+    /// A closed pocket for a tenon.
+    Mortise,
+}
+
+/// A block taken out of one side.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Pocket {
+    /// What it is.
+    pub kind: PocketKind,
+    /// The side it is open to.
+    pub side: Side,
+    /// Along the first of the two part axes that are not the side's.
+    pub first: Interval,
+    /// Along the second.
+    pub second: Interval,
+    /// Depth from the side.
+    pub depth: Length,
+    /// Ends are half round (a mortise from a router) of the pocket's smaller width.
+    pub round_ends: bool,
+}
+
+/// A slanted hole for a pocket screw: enters at `side`, leaves through the middle of `end`.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct PocketScrewHole {
+    /// The broad side it is drilled into.
+    pub side: Side,
+    /// The end or edge the screw comes out of.
+    pub end: Side,
+    /// Where the axis leaves the end, along the axis that is neither the side's nor the end's.
+    pub position: Length,
+    /// Diameter of the pocket (about 9.5 mm, ref: fasteners#M01 [P]).
+    pub diameter: Length,
+    /// Diameter of the pilot that runs on to the end.
+    pub pilot: Length,
+    /// How far from the end the axis meets the side.
+    pub entry: Length,
+}

@@ -1,0 +1,3 @@
+//! Text to syntax tree.
+
+pub mod tree;

@@ -1,0 +1,3 @@
+//! Time of every stage.
+
+fn main() {}
