@@ -1,0 +1,97 @@
+//! Steps of the work as the author tells them, and texts with values in them.
+
+use serde::Serialize;
+
+use super::hardware::HardwareId;
+use super::part::PartId;
+use super::place::PlacedId;
+use crate::geometry::Direction;
+use crate::source::Span;
+use crate::units::Length;
+
+/// A step as told.
+#[derive(Clone, Debug, PartialEq)]
+pub struct StepDesign {
+    /// Its title.
+    pub title: String,
+    /// Pieces that come in, and where each is named.
+    pub adds: Vec<(PlacedId, Span)>,
+    /// How the exploded view draws pieces away.
+    pub pulls: Vec<Pull>,
+    /// Where the reader looks from: up to three directions, one on each axis; empty if not said.
+    pub look: Vec<Direction>,
+    /// What to do, in order.
+    pub says: Vec<Wording>,
+    /// What to check.
+    pub checks: Vec<Wording>,
+    /// Tools the author names.
+    pub tools: Vec<String>,
+    /// Counted goods that go on here.
+    pub uses: Vec<(HardwareId, i64)>,
+    /// The author's own cautions.
+    pub cautions: Vec<(SignalWord, Wording)>,
+    /// Time in seconds; none if not said.
+    pub seconds: Option<i64>,
+    /// Where it is written.
+    pub span: Span,
+}
+
+/// How an exploded view draws a piece away from its place.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Pull {
+    /// Which piece.
+    pub piece: PlacedId,
+    /// Where to.
+    pub direction: Direction,
+    /// How far; chosen by the drawing if not said.
+    pub distance: Option<Length>,
+}
+
+/// Text with values in it, to be printed in both systems.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
+pub struct Wording {
+    /// Its pieces, in order.
+    pub pieces: Vec<WordingPiece>,
+}
+
+/// A piece of a text.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub enum WordingPiece {
+    /// As it stands.
+    Plain(String),
+    /// A length, printed in both systems.
+    Length(Length),
+    /// A value that is not a length, already in words.
+    Value(String),
+    /// A part, printed with its name and letter, and how many are meant.
+    Part(PartId, i64),
+}
+
+/// A signal word (ANSI Z535.6; ref: safety, "Signal words" [V]), worst first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum SignalWord {
+    /// Will kill or seriously injure.
+    Danger,
+    /// Could kill or seriously injure.
+    Warning,
+    /// Could cause minor or moderate injury.
+    Caution,
+    /// No injury: damage, waste, a practice to follow.
+    Notice,
+}
+
+impl SignalWord {
+    /// All four, worst first.
+    pub const ALL: [Self; 4] = [Self::Danger, Self::Warning, Self::Caution, Self::Notice];
+
+    /// The author's word.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Danger => "danger",
+            Self::Warning => "warning",
+            Self::Caution => "caution",
+            Self::Notice => "notice",
+        }
+    }
+}
