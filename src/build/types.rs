@@ -6,7 +6,7 @@ use crate::geometry::{Direction, Handedness, Interval, Orientation};
 use crate::model::{Feature, Material, MaterialId, PartId};
 pub use crate::model::{
     Hardware, HardwareId, HardwareKind, JointKind, Paper, PlacedId, PlanHead, Pull, Revision,
-    SignalWord, Wording, WordingPiece,
+    SignalWord,
 };
 use crate::source::Span;
 use crate::units::{Area, Length};
@@ -210,4 +210,24 @@ pub struct Step {
     /// Where it is written.
     #[serde(skip)]
     pub span: Span,
+}
+
+/// Text with values in it, to be printed in both systems.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
+pub struct Wording {
+    /// Its pieces, in order.
+    pub pieces: Vec<WordingPiece>,
+}
+
+/// A piece of a text.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub enum WordingPiece {
+    /// As it stands.
+    Plain(String),
+    /// A length, printed in both systems.
+    Length(Length),
+    /// A value that is not a length, already in words.
+    Value(String),
+    /// A part, printed with its name and letter, and how many are meant.
+    Part(PartId, i64),
 }

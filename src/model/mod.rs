@@ -44,7 +44,7 @@ pub use part::{
 };
 pub use place::{PlacedId, Placement};
 pub use require::Requirement;
-pub use step::{Pull, SignalWord, StepDesign, Wording, WordingPiece};
+pub use step::{Pull, Said, SaidPiece, SignalWord, StepDesign};
 
 /// Everything a source describes, worked out.
 #[derive(Clone, Debug, Default, PartialEq)]

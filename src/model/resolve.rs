@@ -34,6 +34,10 @@ impl PartNumbers for Numbers {
     fn part(&self, declared: usize) -> Option<PartId> {
         self.parts.get(&declared).copied()
     }
+
+    fn piece(&self, place: usize, index: i64) -> Option<PlacedId> {
+        self.placed.get(&(place, index)).copied()
+    }
 }
 
 /// Works out a whole tree.

@@ -21,15 +21,15 @@ pub struct StepDesign {
     /// Where the reader looks from: up to three directions, one on each axis; empty if not said.
     pub look: Vec<Direction>,
     /// What to do, in order.
-    pub says: Vec<Wording>,
+    pub says: Vec<Said>,
     /// What to check.
-    pub checks: Vec<Wording>,
+    pub checks: Vec<Said>,
     /// Tools the author names.
     pub tools: Vec<String>,
     /// Counted goods that go on here.
     pub uses: Vec<(HardwareId, i64)>,
     /// The author's own cautions.
-    pub cautions: Vec<(SignalWord, Wording)>,
+    pub cautions: Vec<(SignalWord, Said)>,
     /// Time in seconds; none if not said.
     pub seconds: Option<i64>,
     /// Where it is written.
@@ -47,24 +47,22 @@ pub struct Pull {
     pub distance: Option<Length>,
 }
 
-/// Text with values in it, to be printed in both systems.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
-pub struct Wording {
-    /// Its pieces, in order.
-    pub pieces: Vec<WordingPiece>,
-}
+/// A text with values in it, before the build has numbered its parts.
+pub type Said = Vec<SaidPiece>;
 
 /// A piece of a text.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub enum WordingPiece {
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum SaidPiece {
     /// As it stands.
     Plain(String),
     /// A length, printed in both systems.
     Length(Length),
     /// A value that is not a length, already in words.
     Value(String),
-    /// A part, printed with its name and letter, and how many are meant.
-    Part(PartId, i64),
+    /// A part, wherever it is placed.
+    Part(PartId),
+    /// Placed pieces.
+    Pieces(Vec<PlacedId>),
 }
 
 /// A signal word (ANSI Z535.6; ref: safety, "Signal words" [V]), worst first.

@@ -3,7 +3,7 @@
 use super::evaluate::Evaluator;
 use super::findings::CHECK_NEVER_HOLDS;
 use super::sizes::in_words;
-use super::step::{Wording, WordingPiece};
+use super::step::{Said, SaidPiece};
 use super::value::Value;
 use crate::finding::Finding;
 use crate::syntax::tree::{Expr, ExprKind, SlottedText, TextPiece};
@@ -13,37 +13,35 @@ use crate::units::{Dimension, Length, Quantity};
 pub(super) trait PartNumbers {
     /// The plan's part of a declared one; none where it could not be worked out.
     fn part(&self, declared: usize) -> Option<super::part::PartId>;
+    /// The plan's piece of a declared placement and its index.
+    fn piece(&self, place: usize, index: i64) -> Option<super::place::PlacedId>;
 }
 
 impl Evaluator<'_> {
     /// A text with its values put in.
-    pub(super) fn wording(&self, text: &SlottedText, numbers: &impl PartNumbers) -> Wording {
-        let pieces = text
-            .pieces
+    pub(super) fn wording(&self, text: &SlottedText, numbers: &impl PartNumbers) -> Said {
+        text.pieces
             .iter()
             .filter_map(|piece| match piece {
-                TextPiece::Plain(plain) => Some(WordingPiece::Plain(plain.clone())),
+                TextPiece::Plain(plain) => Some(SaidPiece::Plain(plain.clone())),
                 TextPiece::Slot(expr) => self.slot(expr, numbers),
             })
-            .collect();
-        Wording { pieces }
+            .collect()
     }
 
-    fn slot(&self, expr: &Expr, numbers: &impl PartNumbers) -> Option<WordingPiece> {
+    fn slot(&self, expr: &Expr, numbers: &impl PartNumbers) -> Option<SaidPiece> {
         Some(match self.value(expr, None)? {
             Value::Quantity(quantity) => quantity_piece(&quantity),
-            Value::Material(index) => WordingPiece::Value(self.material(index)?.title),
-            Value::Hardware(index) => WordingPiece::Value(self.hardware(index)?.title),
-            Value::Part(part) => WordingPiece::Part(numbers.part(part)?, 1),
+            Value::Material(index) => SaidPiece::Value(self.material(index)?.title),
+            Value::Hardware(index) => SaidPiece::Value(self.hardware(index)?.title),
+            Value::Part(part) => SaidPiece::Part(numbers.part(part)?),
             Value::Placed { place, index } => {
-                let part = numbers.part(self.part_of_place(place)?)?;
-                let count = match index {
-                    Some(_) => 1,
-                    None => self
-                        .repeats(place)
-                        .map_or(1, |(first, last)| last - first + 1),
+                let (first, last) = match index {
+                    Some(index) => (index, index),
+                    None => self.repeats(place)?,
                 };
-                WordingPiece::Part(part, count)
+                let pieces = (first..=last).filter_map(|number| numbers.piece(place, number));
+                SaidPiece::Pieces(pieces.collect())
             }
             other @ (Value::Anchor(_) | Value::Overall | Value::Stretch(_)) => {
                 quantity_piece(&self.as_quantity(other, expr.span)?)
@@ -57,7 +55,7 @@ impl Evaluator<'_> {
         [first, second]: [&Expr; 2],
         within: &Expr,
         numbers: &impl PartNumbers,
-    ) -> Option<Wording> {
+    ) -> Option<Said> {
         let a = self.length(first, None);
         let b = self.length(second, None);
         let within = self.length_from_zero(within, None, "the allowed difference")?;
@@ -76,48 +74,38 @@ impl Evaluator<'_> {
             );
             return None;
         }
-        let mut pieces = vec![WordingPiece::Plain("Measure ".to_owned())];
+        let mut pieces = vec![SaidPiece::Plain("Measure ".to_owned())];
         self.measure_words(first, numbers, &mut pieces);
-        pieces.push(WordingPiece::Plain(", and ".to_owned()));
+        pieces.push(SaidPiece::Plain(", and ".to_owned()));
         self.measure_words(second, numbers, &mut pieces);
-        pieces.push(WordingPiece::Plain(": both are ".to_owned()));
-        pieces.push(WordingPiece::Length(a));
-        pieces.push(WordingPiece::Plain(
+        pieces.push(SaidPiece::Plain(": both are ".to_owned()));
+        pieces.push(SaidPiece::Length(a));
+        pieces.push(SaidPiece::Plain(
             " when all is true, and must agree within ".to_owned(),
         ));
-        pieces.push(WordingPiece::Length(within));
-        pieces.push(WordingPiece::Plain(".".to_owned()));
-        Some(Wording { pieces })
+        pieces.push(SaidPiece::Length(within));
+        pieces.push(SaidPiece::Plain(".".to_owned()));
+        Some(pieces)
     }
 
     /// What to measure, in words: "from the front bottom of the left side to …".
-    fn measure_words(
-        &self,
-        expr: &Expr,
-        numbers: &impl PartNumbers,
-        pieces: &mut Vec<WordingPiece>,
-    ) {
+    fn measure_words(&self, expr: &Expr, numbers: &impl PartNumbers, pieces: &mut Vec<SaidPiece>) {
         if let ExprKind::Call { arguments, .. } = &expr.kind
             && let [from, to] = arguments.as_slice()
         {
-            pieces.push(WordingPiece::Plain("from ".to_owned()));
+            pieces.push(SaidPiece::Plain("from ".to_owned()));
             self.anchor_words(from, numbers, pieces);
-            pieces.push(WordingPiece::Plain(" to ".to_owned()));
+            pieces.push(SaidPiece::Plain(" to ".to_owned()));
             self.anchor_words(to, numbers, pieces);
         } else if let ExprKind::Field { of, field } = &expr.kind {
-            pieces.push(WordingPiece::Plain(format!("the {} of ", field.value)));
+            pieces.push(SaidPiece::Plain(format!("the {} of ", field.value)));
             pieces.extend(self.slot(of, numbers));
         } else {
-            pieces.push(WordingPiece::Plain("one".to_owned()));
+            pieces.push(SaidPiece::Plain("one".to_owned()));
         }
     }
 
-    fn anchor_words(
-        &self,
-        expr: &Expr,
-        numbers: &impl PartNumbers,
-        pieces: &mut Vec<WordingPiece>,
-    ) {
+    fn anchor_words(&self, expr: &Expr, numbers: &impl PartNumbers, pieces: &mut Vec<SaidPiece>) {
         let mut words = Vec::new();
         let mut at = expr;
         while let ExprKind::Field { of, field } = &at.kind {
@@ -125,15 +113,15 @@ impl Evaluator<'_> {
             at = of;
         }
         words.reverse();
-        pieces.push(WordingPiece::Plain(format!("the {} of ", words.join(" "))));
+        pieces.push(SaidPiece::Plain(format!("the {} of ", words.join(" "))));
         pieces.extend(self.slot(at, numbers));
     }
 }
 
-fn quantity_piece(quantity: &Quantity) -> WordingPiece {
+fn quantity_piece(quantity: &Quantity) -> SaidPiece {
     if quantity.dimension == Dimension::LENGTH {
-        WordingPiece::Length(quantity.length().unwrap_or(Length::ZERO))
+        SaidPiece::Length(quantity.length().unwrap_or(Length::ZERO))
     } else {
-        WordingPiece::Value(in_words(quantity))
+        SaidPiece::Value(in_words(quantity))
     }
 }

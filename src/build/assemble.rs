@@ -1,0 +1,188 @@
+//! Putting it together: joints one after another, then the parts that come out, then the steps.
+
+use std::collections::BTreeMap;
+
+use super::contact::{Meeting, meet};
+use super::findings::{JOINED_TO_ITSELF, NOT_TOUCHING};
+use super::joint::{Bench, item_of, make};
+use super::parts::gather_parts;
+use super::piece::Piece;
+use super::steps::gather_steps;
+use super::types::{Build, Contact, Joint, JointKind, PlacedId};
+use crate::finding::{Finding, Findings, Outcome};
+use crate::geometry::{Axis, Interval};
+use crate::model::{JoinDesign, Model};
+use crate::source::Span;
+
+/// Puts a model together.
+pub(super) fn assemble(model: &Model) -> Outcome<Build> {
+    let mut findings = Findings::new();
+    let mut pieces: Vec<Piece<'_>> = model
+        .placements
+        .iter()
+        .filter_map(|placement| Some(Piece::new(placement, model.parts.get(placement.part.0)?)))
+        .collect();
+    let mut joints = Vec::new();
+    for join in &model.joins {
+        joints.extend(make_joints(model, join, &mut pieces, &mut findings));
+    }
+    for piece in &mut pieces {
+        piece.run_channels_out();
+    }
+    let parts = gather_parts(model, &pieces);
+    let mut build = Build {
+        plan: model.head.clone(),
+        materials: model.materials.clone(),
+        overall: overall(
+            &parts
+                .placed
+                .iter()
+                .map(|piece| piece.place)
+                .collect::<Vec<_>>(),
+        ),
+        parts: parts.parts,
+        placed: parts.placed,
+        joints,
+        hardware: model.hardware.clone(),
+        steps: Vec::new(),
+    };
+    gather_steps(model, &parts.first_of, &mut build);
+    Outcome {
+        value: build,
+        findings,
+    }
+}
+
+/// The joints of one statement: one for each pair of pieces.
+fn make_joints(
+    model: &Model,
+    join: &JoinDesign,
+    pieces: &mut [Piece<'_>],
+    findings: &mut Findings,
+) -> Vec<Joint> {
+    let Ok(item) = item_of(join, &model.hardware, findings) else {
+        return Vec::new();
+    };
+    let mut joints = Vec::new();
+    for (part, part_span) in &join.parts {
+        for (to, to_span) in &join.to {
+            if part == to {
+                let message = "this joins a part to itself";
+                findings.push(Finding::new(
+                    &JOINED_TO_ITSELF,
+                    part_span.to(*to_span),
+                    message,
+                ));
+                continue;
+            }
+            let Some(contact) = touching(pieces, *part, *to, part_span.to(*to_span), findings)
+            else {
+                continue;
+            };
+            let Ok([coming, receiving]) = pieces.get_disjoint_mut([part.0, to.0]) else {
+                continue;
+            };
+            let mut bench = Bench {
+                join,
+                contact,
+                part: coming,
+                to: receiving,
+                part_id: *part,
+                to_id: *to,
+                item,
+                fasteners: Vec::new(),
+                findings,
+            };
+            make(&mut bench);
+            joints.push(Joint {
+                kind: join.kind,
+                part: *part,
+                to: *to,
+                contact,
+                glued: join.glue.is_some() || join.kind == JointKind::Glue,
+                fasteners: bench.fasteners,
+                span: join.span,
+            });
+        }
+    }
+    joints
+}
+
+/// Where two pieces touch, or the finding that they do not.
+fn touching(
+    pieces: &[Piece<'_>],
+    part: PlacedId,
+    to: PlacedId,
+    span: Span,
+    findings: &mut Findings,
+) -> Option<Contact> {
+    let (first, second) = (pieces.get(part.0)?, pieces.get(to.0)?);
+    let (a, b) = (first.placement, second.placement);
+    let meeting = meet(&a.body, &b.body);
+    let (axis, length, message) = match meeting {
+        Meeting::Touch(contact) => return Some(contact),
+        Meeting::Apart(axis, gap) if gap.is_positive() => {
+            let message = format!(
+                "`{}` and `{}` are {} apart {}",
+                a.name,
+                b.name,
+                gap.in_both(),
+                along(axis)
+            );
+            (axis, gap, message)
+        }
+        Meeting::Apart(axis, gap) => {
+            let message = format!("`{}` and `{}` meet in an edge only", a.name, b.name);
+            (axis, gap, message)
+        }
+        Meeting::Overlap(axis, depth) => {
+            let message = format!(
+                "`{}` stands {} deep in `{}` {}",
+                a.name,
+                depth.in_both(),
+                b.name,
+                along(axis)
+            );
+            (axis, depth, message)
+        }
+    };
+    let label = if matches!(meeting, Meeting::Overlap(..)) {
+        "overlap"
+    } else {
+        "gap"
+    };
+    let (low, high) = (axis.low().word(), axis.high().word());
+    findings.push(
+        Finding::new(&NOT_TOUCHING, span, message)
+            .figure(label, length)
+            .related(a.span, format!("`{}` is placed here", a.name))
+            .related(b.span, format!("`{}` is placed here", b.name))
+            .remedy(format!(
+                "locate one by a face of the other: `{low} at {}.{high}`; a joint adds what it needs beyond the touching faces by itself",
+                b.name
+            )),
+    );
+    None
+}
+
+fn along(axis: Axis) -> &'static str {
+    match axis {
+        Axis::Across => "from left to right",
+        Axis::Deep => "from front to back",
+        Axis::High => "from bottom to top",
+    }
+}
+
+/// The stretch of the world that some boxes fill.
+fn overall(boxes: &[[Interval; 3]]) -> Option<[Interval; 3]> {
+    boxes.iter().copied().reduce(|a, b| {
+        let mut whole = a;
+        for (stretch, other) in whole.iter_mut().zip(b) {
+            *stretch = stretch.hull(other);
+        }
+        whole
+    })
+}
+
+/// The first part of the build that each part of the model became.
+pub(super) type FirstOf = BTreeMap<usize, crate::model::PartId>;

@@ -1,0 +1,94 @@
+//! What dadoes, grooves and rabbets have in common: a channel of the contact's shape, and a
+//! piece that grows by its depth.
+
+use super::Bench;
+use crate::build::findings::{CHANNEL_DEPTH, RABBET_OFF_EDGE};
+use crate::finding::Finding;
+use crate::geometry::{Interval, Side};
+use crate::model::{FeatureShape, Pocket, PocketKind, plane_axes};
+use crate::units::Length;
+
+/// Where the channel must lie.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Reach {
+    /// Wherever the pieces touch.
+    AsTouching,
+    /// Along an edge or end of the receiving piece.
+    AlongAnEdge,
+}
+
+/// Cuts the channel into the receiving piece and lets the coming piece grow by its depth.
+pub(super) fn cut(bench: &mut Bench<'_, '_>, kind: PocketKind, reach: Reach) {
+    let direction = bench.contact.direction;
+    let thickness = bench.to.depth_along(direction);
+    let Some((depth, depth_span)) = bench.join.depth else {
+        let message = format!("a {} needs a depth", bench.join.kind.word());
+        bench.findings.push(
+            Finding::new(&CHANNEL_DEPTH, bench.join.kind_span, message)
+                .figure("thickness there", thickness)
+                .remedy("add `{ depth 6 mm }`; a third of the thickness is usual"),
+        );
+        return;
+    };
+    if depth >= thickness {
+        let message = format!(
+            "this is {} deep, and the part is {} thick there",
+            depth.in_both(),
+            thickness.in_both()
+        );
+        bench.findings.push(
+            Finding::new(&CHANNEL_DEPTH, depth_span, message)
+                .figure("depth", depth)
+                .figure("thickness there", thickness)
+                .remedy("a third of the thickness is usual"),
+        );
+        return;
+    }
+    let side = bench.to.side(direction.opposite());
+    let [first, second] = bench.to.on_side(side, &bench.contact.area);
+    if reach == Reach::AlongAnEdge && !reaches_an_edge(bench, side, [first, second]) {
+        return;
+    }
+    let pocket = Pocket {
+        kind,
+        side,
+        first,
+        second,
+        depth,
+        round_ends: false,
+    };
+    bench.to.cut(FeatureShape::Pocket(pocket), bench.join.span);
+    bench.part.grow(bench.part.side(direction), depth);
+}
+
+/// Whether a channel lies along an edge of the receiving piece, or the finding that it does not.
+fn reaches_an_edge(bench: &mut Bench<'_, '_>, side: Side, stretches: [Interval; 2]) -> bool {
+    let mut nearest: Option<Length> = None;
+    for (axis, stretch) in plane_axes(side).into_iter().zip(stretches) {
+        let size = bench
+            .to
+            .design
+            .size
+            .get(axis.index())
+            .copied()
+            .unwrap_or_default();
+        if stretch.low == Length::ZERO && stretch.high == size {
+            continue;
+        }
+        let distance = stretch.low.min(size - stretch.high);
+        nearest = Some(nearest.map_or(distance, |so_far| so_far.min(distance)));
+    }
+    let Some(distance) = nearest.filter(|distance| distance.is_positive()) else {
+        return true;
+    };
+    let message = format!(
+        "this rabbet would lie {} from the nearest edge",
+        distance.in_both()
+    );
+    bench.findings.push(
+        Finding::new(&RABBET_OFF_EDGE, bench.join.kind_span, message)
+            .figure("distance from the edge", distance)
+            .remedy("let the part touch along the edge, or join by dado or groove"),
+    );
+    false
+}
