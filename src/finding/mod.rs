@@ -159,6 +159,13 @@ impl Findings {
         self.list.append(&mut others.list);
     }
 
+    /// Those whose page passes `wanted`.
+    #[must_use]
+    pub fn keep(mut self, wanted: impl Fn(&Page) -> bool) -> Self {
+        self.list.retain(|finding| wanted(finding.page));
+        self
+    }
+
     /// True where nothing was found.
     pub fn is_empty(&self) -> bool {
         self.list.is_empty()
