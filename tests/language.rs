@@ -1,0 +1,1 @@
+//! The language's reference: its examples are read.
