@@ -13,4 +13,5 @@ mod findings;
 #[path = "benches/generate.rs"]
 mod generate;
 mod language;
+mod scratch;
 mod syntax;

@@ -4,11 +4,11 @@ use std::collections::BTreeMap;
 
 use super::contact::{Meeting, meet};
 use super::findings::{JOINED_TO_ITSELF, NOT_TOUCHING};
-use super::joint::{Bench, item_of, make};
+use super::joint::{Bench, grow, item_of, make};
 use super::parts::gather_parts;
 use super::piece::Piece;
 use super::steps::gather_steps;
-use super::types::{Build, Contact, Joint, JointKind, PlacedId};
+use super::types::{Build, Contact, Hardware, HardwareId, Joint, JointKind, PlacedId};
 use crate::finding::{Finding, Findings, Outcome};
 use crate::geometry::{Axis, Interval};
 use crate::model::{JoinDesign, Model};
@@ -22,10 +22,22 @@ pub(super) fn assemble(model: &Model) -> Outcome<Build> {
         .iter()
         .filter_map(|placement| Some(Piece::new(placement, model.parts.get(placement.part.0)?)))
         .collect();
-    let mut joints = Vec::new();
-    for join in &model.joins {
-        joints.extend(make_joints(model, join, &mut pieces, &mut findings));
+    let pairs: Vec<Pair<'_>> = model
+        .joins
+        .iter()
+        .flat_map(|join| pairs(model, join, &pieces, &mut findings))
+        .collect();
+    // A piece that is let in on all four edges fills its channels' corners too: what joints add
+    // is known before the first channel is cut.
+    for pair in &pairs {
+        if let Some(piece) = pieces.get_mut(pair.part.0) {
+            grow(pair.join, &pair.contact, piece);
+        }
     }
+    let joints = pairs
+        .iter()
+        .filter_map(|pair| make_joint(pair, &mut pieces, &mut findings))
+        .collect();
     for piece in &mut pieces {
         piece.run_channels_out();
     }
@@ -53,59 +65,73 @@ pub(super) fn assemble(model: &Model) -> Outcome<Build> {
     }
 }
 
-/// The joints of one statement: one for each pair of pieces.
-fn make_joints(
-    model: &Model,
-    join: &JoinDesign,
-    pieces: &mut [Piece<'_>],
+/// Two pieces that a statement joins.
+struct Pair<'m> {
+    join: &'m JoinDesign,
+    part: PlacedId,
+    to: PlacedId,
+    contact: Contact,
+    item: Option<(HardwareId, &'m Hardware)>,
+}
+
+/// The pairs of one statement, each with its contact.
+fn pairs<'m>(
+    model: &'m Model,
+    join: &'m JoinDesign,
+    pieces: &[Piece<'_>],
     findings: &mut Findings,
-) -> Vec<Joint> {
+) -> Vec<Pair<'m>> {
     let Ok(item) = item_of(join, &model.hardware, findings) else {
         return Vec::new();
     };
-    let mut joints = Vec::new();
+    let mut pairs = Vec::new();
     for (part, part_span) in &join.parts {
         for (to, to_span) in &join.to {
+            let span = part_span.to(*to_span);
             if part == to {
-                let message = "this joins a part to itself";
                 findings.push(Finding::new(
                     &JOINED_TO_ITSELF,
-                    part_span.to(*to_span),
-                    message,
+                    span,
+                    "this joins a part to itself",
                 ));
-                continue;
+            } else if let Some(contact) = touching(pieces, *part, *to, span, findings) {
+                pairs.push(Pair {
+                    join,
+                    part: *part,
+                    to: *to,
+                    contact,
+                    item,
+                });
             }
-            let Some(contact) = touching(pieces, *part, *to, part_span.to(*to_span), findings)
-            else {
-                continue;
-            };
-            let Ok([coming, receiving]) = pieces.get_disjoint_mut([part.0, to.0]) else {
-                continue;
-            };
-            let mut bench = Bench {
-                join,
-                contact,
-                part: coming,
-                to: receiving,
-                part_id: *part,
-                to_id: *to,
-                item,
-                fasteners: Vec::new(),
-                findings,
-            };
-            make(&mut bench);
-            joints.push(Joint {
-                kind: join.kind,
-                part: *part,
-                to: *to,
-                contact,
-                glued: join.glue.is_some() || join.kind == JointKind::Glue,
-                fasteners: bench.fasteners,
-                span: join.span,
-            });
         }
     }
-    joints
+    pairs
+}
+
+/// The joint of a pair: both pieces cut, the fasteners set.
+fn make_joint(pair: &Pair<'_>, pieces: &mut [Piece<'_>], findings: &mut Findings) -> Option<Joint> {
+    let [coming, receiving] = pieces.get_disjoint_mut([pair.part.0, pair.to.0]).ok()?;
+    let mut bench = Bench {
+        join: pair.join,
+        contact: pair.contact,
+        part: coming,
+        to: receiving,
+        part_id: pair.part,
+        to_id: pair.to,
+        item: pair.item,
+        fasteners: Vec::new(),
+        findings,
+    };
+    make(&mut bench);
+    Some(Joint {
+        kind: pair.join.kind,
+        part: pair.part,
+        to: pair.to,
+        contact: pair.contact,
+        glued: pair.join.glue.is_some() || pair.join.kind == JointKind::Glue,
+        fasteners: bench.fasteners,
+        span: pair.join.span,
+    })
 }
 
 /// Where two pieces touch, or the finding that they do not.

@@ -231,12 +231,16 @@ fn flipped_contour(contour: &Contour, flip: Flip, size: [Length; 3]) -> Contour 
 }
 
 /// A shape without what does not show in the wood: the order of holes, the grid they were said
-/// to form.
+/// to form, the side from which a plain through hole was drilled.
 fn comparable(mut shape: FeatureShape) -> FeatureShape {
     match &mut shape {
         FeatureShape::Holes(holes) => {
             holes.positions.sort();
             holes.grid = None;
+            // A plain hole right through has no side.
+            if holes.depth.is_none() && holes.counterbore.is_none() && holes.countersink.is_none() {
+                holes.side = holes.side.axis().low();
+            }
         }
         FeatureShape::Arris { sides, .. } => sides.sort(),
         FeatureShape::Pocket(_)

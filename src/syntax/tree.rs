@@ -1,10 +1,5 @@
 //! The syntax tree: what is written, with the place of everything, and no meaning yet.
 
-#![expect(
-    clippy::large_enum_variant,
-    reason = "a line's size matters less than reading its fields without boxes"
-)]
-
 use crate::source::{Span, Spanned};
 use crate::units::{Number, Quantity};
 

@@ -1,11 +1,13 @@
 //! What dadoes, grooves and rabbets have in common: a channel of the contact's shape, and a
-//! piece that grows by its depth.
+//! coming piece that grows by its depth.
 
 use super::Bench;
 use crate::build::findings::{CHANNEL_DEPTH, RABBET_OFF_EDGE};
+use crate::build::piece::Piece;
+use crate::build::types::Contact;
 use crate::finding::Finding;
-use crate::geometry::{Interval, Side};
-use crate::model::{FeatureShape, Pocket, PocketKind, plane_axes};
+use crate::geometry::{Axis, Interval, Side};
+use crate::model::{FeatureShape, JoinDesign, Pocket, PocketKind, plane_axes};
 use crate::units::Length;
 
 /// Where the channel must lie.
@@ -17,7 +19,14 @@ pub(super) enum Reach {
     AlongAnEdge,
 }
 
-/// Cuts the channel into the receiving piece and lets the coming piece grow by its depth.
+/// Lets the coming piece reach the floor of its channel.
+pub(super) fn grow(join: &JoinDesign, contact: &Contact, part: &mut Piece<'_>) {
+    if let Some((depth, _)) = join.depth {
+        part.grow(part.side(contact.direction), depth);
+    }
+}
+
+/// Cuts the channel into the receiving piece.
 pub(super) fn cut(bench: &mut Bench<'_, '_>, kind: PocketKind, reach: Reach) {
     let direction = bench.contact.direction;
     let thickness = bench.to.depth_along(direction);
@@ -45,10 +54,11 @@ pub(super) fn cut(bench: &mut Bench<'_, '_>, kind: PocketKind, reach: Reach) {
         return;
     }
     let side = bench.to.side(direction.opposite());
-    let [first, second] = bench.to.on_side(side, &bench.contact.area);
-    if reach == Reach::AlongAnEdge && !reaches_an_edge(bench, side, [first, second]) {
+    let touching = bench.to.on_side(side, &bench.contact.area);
+    if reach == Reach::AlongAnEdge && !reaches_an_edge(bench, side, touching) {
         return;
     }
+    let [first, second] = bench.to.on_side(side, &shared_as_made(bench));
     let pocket = Pocket {
         kind,
         side,
@@ -58,7 +68,24 @@ pub(super) fn cut(bench: &mut Bench<'_, '_>, kind: PocketKind, reach: Reach) {
         round_ends: false,
     };
     bench.to.cut(FeatureShape::Pocket(pocket), bench.join.span);
-    bench.part.grow(bench.part.side(direction), depth);
+}
+
+/// What the pieces have in common as they are made: the contact, and beyond it what other joints
+/// add to the coming piece.
+fn shared_as_made(bench: &Bench<'_, '_>) -> [Interval; 3] {
+    let mut area = bench.contact.area;
+    let (part, to) = (bench.part.place(), bench.to.place());
+    for axis in Axis::ALL
+        .into_iter()
+        .filter(|axis| *axis != bench.contact.direction.axis())
+    {
+        let stretches = part.get(axis.index()).zip(to.get(axis.index()));
+        let shared = stretches.and_then(|(a, b)| a.overlap(*b));
+        if let (Some(shared), Some(slot)) = (shared, area.get_mut(axis.index())) {
+            *slot = shared;
+        }
+    }
+    area
 }
 
 /// Whether a channel lies along an edge of the receiving piece, or the finding that it does not.

@@ -41,7 +41,7 @@ pub(super) struct Bench<'b, 'm> {
     pub(super) findings: &'b mut Findings,
 }
 
-/// Makes the joint: cuts both pieces, lets them grow, sets the fasteners.
+/// Makes the joint: cuts both pieces, sets the fasteners.
 pub(super) fn make(bench: &mut Bench<'_, '_>) {
     match bench.join.kind {
         JointKind::Glue => glue::make(bench),
@@ -52,6 +52,20 @@ pub(super) fn make(bench: &mut Bench<'_, '_>) {
         JointKind::Rabbet => rabbet::make(bench),
         JointKind::Dowels => dowels::make(bench),
         JointKind::LooseTenons => loose_tenons::make(bench),
+    }
+}
+
+/// Lets the coming piece grow by what the joint adds to it; done for all joints before any is made.
+pub(super) fn grow(join: &JoinDesign, contact: &Contact, part: &mut Piece<'_>) {
+    match join.kind {
+        JointKind::Dado | JointKind::Groove | JointKind::Rabbet => {
+            channel::grow(join, contact, part);
+        }
+        JointKind::Glue
+        | JointKind::Screws
+        | JointKind::PocketScrews
+        | JointKind::Dowels
+        | JointKind::LooseTenons => {}
     }
 }
 
