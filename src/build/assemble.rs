@@ -153,7 +153,7 @@ fn touching(
                 a.name,
                 b.name,
                 gap.in_both(),
-                along(axis)
+                axis.way()
             );
             (axis, gap, message)
         }
@@ -167,35 +167,39 @@ fn touching(
                 a.name,
                 depth.in_both(),
                 b.name,
-                along(axis)
+                axis.way()
             );
             (axis, depth, message)
         }
     };
-    let label = if matches!(meeting, Meeting::Overlap(..)) {
-        "overlap"
+    let mut finding = Finding::new(&NOT_TOUCHING, span, message)
+        .related(a.span, format!("`{}` is placed here", a.name))
+        .related(b.span, format!("`{}` is placed here", b.name));
+    if length.is_positive() {
+        let label = if matches!(meeting, Meeting::Overlap(..)) {
+            "overlap"
+        } else {
+            "gap"
+        };
+        let (own, other) = facing(a.body, b.body, axis);
+        finding = finding.figure(label, length).remedy(format!(
+            "locate one by a face of the other: `{own} at {}.{other}`; what a joint adds beyond the touching faces it adds by itself",
+            b.name
+        ));
     } else {
-        "gap"
-    };
-    let (low, high) = (axis.low().word(), axis.high().word());
-    findings.push(
-        Finding::new(&NOT_TOUCHING, span, message)
-            .figure(label, length)
-            .related(a.span, format!("`{}` is placed here", a.name))
-            .related(b.span, format!("`{}` is placed here", b.name))
-            .remedy(format!(
-                "locate one by a face of the other: `{low} at {}.{high}`; a joint adds what it needs beyond the touching faces by itself",
-                b.name
-            )),
-    );
+        finding = finding.remedy("move one along until a face of it lies on a face of the other");
+    }
+    findings.push(finding);
     None
 }
 
-fn along(axis: Axis) -> &'static str {
-    match axis {
-        Axis::Across => "from left to right",
-        Axis::Deep => "from front to back",
-        Axis::High => "from bottom to top",
+/// The faces of two boxes that are to meet on an axis: of the first and of the second.
+fn facing(first: [Interval; 3], second: [Interval; 3], axis: Axis) -> (&'static str, &'static str) {
+    let middle = |of: [Interval; 3]| of.get(axis.index()).copied().unwrap_or_default().middle();
+    if middle(first) >= middle(second) {
+        (axis.low().word(), axis.high().word())
+    } else {
+        (axis.high().word(), axis.low().word())
     }
 }
 

@@ -9,7 +9,7 @@ finding_pages! {
     /// apart they are, or how far one stands in the other.
     ///
     /// ```wright,bad
-    /// plan "Shelf" { }
+    /// plan "Shelf" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part side from ply { length 400 mm; width 200 mm }
     /// part shelf from ply { length 600 mm; width 200 mm }
@@ -20,7 +20,7 @@ finding_pages! {
     /// step "Screw" { add left, low; say "Screw it." }
     /// ```
     /// ```wright,good
-    /// plan "Shelf" { }
+    /// plan "Shelf" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part side from ply { length 400 mm; width 200 mm }
     /// part shelf from ply { length 600 mm; width 200 mm }
@@ -37,7 +37,7 @@ finding_pages! {
     /// A joint brings a part together with itself, or names no two parts.
     ///
     /// ```wright,bad
-    /// plan "Shelf" { }
+    /// plan "Shelf" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part side from ply { length 400 mm; width 200 mm }
     /// place left = side { length up; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
@@ -45,7 +45,7 @@ finding_pages! {
     /// step "Glue" { add left; say "Glue it." }
     /// ```
     /// ```wright,good
-    /// plan "Shelf" { }
+    /// plan "Shelf" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part side from ply { length 400 mm; width 200 mm }
     /// place left = side { length up; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
@@ -63,7 +63,7 @@ finding_pages! {
     /// a `loose_tenon`; the others need none.
     ///
     /// ```wright,bad
-    /// plan "Shelf" { }
+    /// plan "Shelf" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part side from ply { length 400 mm; width 200 mm }
     /// place left = side { length up; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
@@ -72,7 +72,7 @@ finding_pages! {
     /// step "Screw" { add left, second; say "Screw it." }
     /// ```
     /// ```wright,good
-    /// plan "Shelf" { }
+    /// plan "Shelf" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part side from ply { length 400 mm; width 200 mm }
     /// hardware screw is wood_screw { diameter 4 mm; length 30 mm }
@@ -90,7 +90,7 @@ finding_pages! {
     /// A third of the thickness is usual, 6 mm in 18 mm.
     ///
     /// ```wright,bad
-    /// plan "Shelf" { }
+    /// plan "Shelf" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part side from ply { length 400 mm; width 200 mm }
     /// part shelf from ply { length 600 mm; width 200 mm }
@@ -100,7 +100,7 @@ finding_pages! {
     /// step "Glue" { add left, low; say "Glue it." }
     /// ```
     /// ```wright,good
-    /// plan "Shelf" { }
+    /// plan "Shelf" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part side from ply { length 400 mm; width 200 mm }
     /// part shelf from ply { length 600 mm; width 200 mm }
@@ -116,7 +116,7 @@ finding_pages! {
     /// A rabbet does not lie along an edge of the part it is cut into.
     ///
     /// ```wright,bad
-    /// plan "Shelf" { }
+    /// plan "Shelf" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part side from ply { length 400 mm; width 200 mm }
     /// part shelf from ply { length 600 mm; width 200 mm }
@@ -126,7 +126,7 @@ finding_pages! {
     /// step "Glue" { add left, low; say "Glue it." }
     /// ```
     /// ```wright,good
-    /// plan "Shelf" { }
+    /// plan "Shelf" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part side from ply { length 400 mm; width 200 mm }
     /// part shelf from ply { length 600 mm; width 200 mm }
@@ -142,7 +142,7 @@ finding_pages! {
     /// The fasteners of a joint do not fit in the contact of its parts.
     ///
     /// ```wright,bad
-    /// plan "Shelf" { }
+    /// plan "Shelf" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part side from ply { length 400 mm; width 40 mm }
     /// part shelf from ply { length 600 mm; width 40 mm }
@@ -153,7 +153,7 @@ finding_pages! {
     /// step "Glue" { add left, low; say "Glue it." }
     /// ```
     /// ```wright,good
-    /// plan "Shelf" { }
+    /// plan "Shelf" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part side from ply { length 400 mm; width 40 mm }
     /// part shelf from ply { length 600 mm; width 40 mm }
@@ -170,7 +170,7 @@ finding_pages! {
     /// Pocket holes are drilled from a face that lies along the joint, and this one does not.
     ///
     /// ```wright,bad
-    /// plan "Shelf" { }
+    /// plan "Shelf" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part side from ply { length 400 mm; width 200 mm }
     /// part shelf from ply { length 600 mm; width 200 mm }
@@ -181,7 +181,7 @@ finding_pages! {
     /// step "Screw" { add left, low; say "Screw it." }
     /// ```
     /// ```wright,good
-    /// plan "Shelf" { }
+    /// plan "Shelf" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part side from ply { length 400 mm; width 200 mm }
     /// part shelf from ply { length 600 mm; width 200 mm }

@@ -6,9 +6,12 @@ use super::Page;
 pub fn pages() -> Vec<&'static Page> {
     let stages: &[&[&'static Page]] = &[
         crate::syntax::findings::PAGES,
-        // One line a stage.
+        crate::model::findings::PAGES,
+        crate::build::findings::PAGES,
     ];
-    stages.concat()
+    let mut pages = stages.concat();
+    pages.extend(crate::rules::pages());
+    pages
 }
 
 /// The page of a code, however its letter is written.

@@ -8,7 +8,7 @@ use std::cell::RefCell;
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::findings::{LONG_CHAIN, LOOP, NO_RESULT, UNKNOWN_NAME, WRONG_KIND};
-use super::names::{Declarations, Declared};
+use super::names::{Declarations, Declared, Meant, nearest_of};
 use super::overrides::Overrides;
 use super::value::{Anchor, Value};
 use crate::finding::{Finding, Findings};
@@ -125,7 +125,12 @@ impl<'t> Evaluator<'t> {
         let first = round.iter().map(|(_, at)| *at).min().unwrap_or(span);
         let mut names: Vec<String> = round.iter().map(|(k, _)| self.describe(k)).collect();
         names.push(self.describe(key));
-        let message = format!("{} hang on each other in a circle", names.join(" needs "));
+        let message = format!(
+            "a circle: {}",
+            names
+                .join(", which needs ")
+                .replacen(", which needs", " needs", 1)
+        );
         let mut finding = Finding::new(&LOOP, span, message)
             .remedy("give one of them a value that does not come from the others");
         if first != span {
@@ -293,22 +298,30 @@ impl<'t> Evaluator<'t> {
             }),
             None if name.value == "overall" => Some(Value::Overall),
             None => {
-                self.tell_unknown(name, "nothing is declared under this name");
+                self.tell_unknown(name, "nothing is declared under this name", Meant::Anything);
                 None
             }
         }
     }
 
-    /// Notes that a name is unknown, with the nearest known one.
-    pub(super) fn tell_unknown(&self, name: &Name, what: &str) {
+    /// Notes that a name is unknown, with the nearest known one, or those that would do.
+    pub(super) fn tell_unknown(&self, name: &Name, what: &str, meant: Meant) {
         let message = format!("`{}`: {what}", name.value);
         let mut finding = Finding::new(&UNKNOWN_NAME, name.span, message);
-        if let Some(near) = self.all.nearest(&name.value) {
+        let known = self.all.names_of(meant);
+        if let Some(near) = nearest_of(&name.value, known.iter().copied()) {
             finding = finding.edit(
                 format!("did you mean `{near}`?"),
                 name.span,
                 near.to_owned(),
             );
+        } else if meant != Meant::Anything && !known.is_empty() {
+            let list: Vec<String> = known
+                .iter()
+                .take(8)
+                .map(|known| format!("`{known}`"))
+                .collect();
+            finding = finding.remedy(format!("there are {}", list.join(", ")));
         }
         self.tell(finding);
     }

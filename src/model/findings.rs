@@ -28,11 +28,11 @@ finding_pages! {
     /// in the file. The finding offers the nearest name there is.
     ///
     /// ```wright,bad
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// let half = widht / 2
     /// ```
     /// ```wright,good
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// let width = 900 mm
     /// let half = width / 2
     /// ```
@@ -43,12 +43,12 @@ finding_pages! {
     /// One name is declared twice.
     ///
     /// ```wright,bad
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// let width = 900 mm
     /// let width = 800 mm
     /// ```
     /// ```wright,good
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// let width = 900 mm
     /// let inner_width = 800 mm
     /// ```
@@ -60,12 +60,12 @@ finding_pages! {
     /// a length added to an area, a part where a material is asked for.
     ///
     /// ```wright,bad
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// let width = 900 mm
     /// let wrong = width + 3
     /// ```
     /// ```wright,good
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// let width = 900 mm
     /// let right = width + 3 mm
     /// ```
@@ -77,12 +77,12 @@ finding_pages! {
     /// Values hang on each other in a circle.
     ///
     /// ```wright,bad
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// let width = depth + 10 mm
     /// let depth = width - 10 mm
     /// ```
     /// ```wright,good
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// let width = 400 mm
     /// let depth = width - 10 mm
     /// ```
@@ -104,12 +104,12 @@ finding_pages! {
     /// thickness.
     ///
     /// ```wright,bad
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// let depth = ply.depth
     /// ```
     /// ```wright,good
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// let depth = ply.thickness
     /// ```
@@ -120,11 +120,11 @@ finding_pages! {
     /// A function that is not there, or is given the wrong number of values.
     ///
     /// ```wright,bad
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// let width = smallest(300 mm, 400 mm)
     /// ```
     /// ```wright,good
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// let width = min(300 mm, 400 mm)
     /// ```
     ///
@@ -135,11 +135,11 @@ finding_pages! {
     /// two currencies, a number too large to keep exactly.
     ///
     /// ```wright,bad
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// let share = 900 mm / 0
     /// ```
     /// ```wright,good
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// let share = 900 mm / 3
     /// ```
     ///
@@ -149,11 +149,11 @@ finding_pages! {
     /// A param's value lies outside the range that the param itself states.
     ///
     /// ```wright,bad
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// param legs = 7 from 3 to 6
     /// ```
     /// ```wright,good
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// param legs = 4 from 3 to 6
     /// ```
     ///
@@ -163,12 +163,12 @@ finding_pages! {
     /// A size is zero or negative, or a count is below one, or longer than one kilometre.
     ///
     /// ```wright,bad
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part seat from ply { length 300 mm - 300 mm; width 300 mm }
     /// ```
     /// ```wright,good
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part seat from ply { length 300 mm; width 300 mm }
     /// ```
@@ -182,12 +182,12 @@ finding_pages! {
     /// thickness); a material needs its thickness or section and at least one piece of stock.
     ///
     /// ```wright,bad
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part seat from ply { length 300 mm }
     /// ```
     /// ```wright,good
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part seat from ply { length 300 mm; width 300 mm }
     /// ```
@@ -198,12 +198,12 @@ finding_pages! {
     /// The same thing is said twice in one block, or in two ways at once.
     ///
     /// ```wright,bad
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part seat from ply { length 300 mm; length 320 mm; width 300 mm }
     /// ```
     /// ```wright,good
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part seat from ply { length 320 mm; width 300 mm }
     /// ```
@@ -215,12 +215,12 @@ finding_pages! {
     /// a kind of joint that is not known.
     ///
     /// ```wright,bad
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part seat from ply { length 300 mm; width 300 mm; round foot.head radius 3 mm }
     /// ```
     /// ```wright,good
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part seat from ply { length 300 mm; width 300 mm; round foot.face radius 3 mm }
     /// ```
@@ -234,14 +234,14 @@ finding_pages! {
     /// (`front`, `back` or `centre deep`) and high (`bottom`, `top` or `centre high`).
     ///
     /// ```wright,bad
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part seat from ply { length 300 mm; width 300 mm }
     /// place top = seat { length right; width back; left at 0 mm; front at 0 mm }
     /// step "Place it" { add top; say "Lay it down." }
     /// ```
     /// ```wright,good
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part seat from ply { length 300 mm; width 300 mm }
     /// place top = seat { length right; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
@@ -254,14 +254,14 @@ finding_pages! {
     /// A placed part is located twice on one axis.
     ///
     /// ```wright,bad
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part seat from ply { length 300 mm; width 300 mm }
     /// place top = seat { length right; width back; left at 0 mm; right at 310 mm; front at 0 mm; bottom at 0 mm }
     /// step "Place it" { add top; say "Lay it down." }
     /// ```
     /// ```wright,good
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part seat from ply { length 300 mm; width 300 mm }
     /// place top = seat { length right; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
@@ -275,14 +275,14 @@ finding_pages! {
     /// axes.
     ///
     /// ```wright,bad
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part seat from ply { length 300 mm; width 300 mm }
     /// place top = seat { length right; left at 0 mm; front at 0 mm; bottom at 0 mm }
     /// step "Place it" { add top; say "Lay it down." }
     /// ```
     /// ```wright,good
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
     /// part seat from ply { length 300 mm; width 300 mm }
     /// place top = seat { length right; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
@@ -295,11 +295,11 @@ finding_pages! {
     /// A check asks for two measures to be equal that are not equal in the design.
     ///
     /// ```wright,bad
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// step "Measure" { say "Measure."; check equal 300 mm, 310 mm within 1 mm }
     /// ```
     /// ```wright,good
-    /// plan "Stool" { }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
     /// step "Measure" { say "Measure."; check equal 300 mm, 300 mm within 1 mm }
     /// ```
     ///

@@ -4,7 +4,7 @@ use super::evaluate::{Evaluator, Key, Local};
 use super::findings::{
     AXIS_MISSING, AXIS_TWICE, NOT_POSITIVE, ORIENTATION, SAID_TWICE, WORD_OUT_OF_PLACE, WRONG_KIND,
 };
-use super::names::Declared;
+use super::names::{Declared, Meant};
 use super::value::Value;
 use crate::finding::Finding;
 use crate::geometry::{Axis, Direction, Handedness, Interval, Orientation, PartAxis};
@@ -62,7 +62,7 @@ impl<'t> Evaluator<'t> {
         match self.all.find(&place.part.value) {
             Some(Declared::Part(part)) => Some(part),
             None => {
-                self.tell_unknown(&place.part, "there is no such part");
+                self.tell_unknown(&place.part, "there is no such part", Meant::Part);
                 None
             }
             Some(_) => {
@@ -288,7 +288,11 @@ impl<'t> Evaluator<'t> {
         let place = match self.all.find(&reference.name.value) {
             Some(Declared::Place(place)) => place,
             None => {
-                self.tell_unknown(&reference.name, "nothing is placed under this name");
+                self.tell_unknown(
+                    &reference.name,
+                    "nothing is placed under this name",
+                    Meant::Placed,
+                );
                 return Vec::new();
             }
             Some(other) => {

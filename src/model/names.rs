@@ -98,10 +98,35 @@ impl<'t> Declarations<'t> {
         self.names.get(name).map(|(declared, _)| *declared)
     }
 
-    /// The declared name nearest to a misspelt one, if one is near.
-    pub(super) fn nearest(&self, name: &str) -> Option<&'t str> {
-        nearest_of(name, self.names.keys().copied())
+    /// The declared names that a place may mean, in the order of the alphabet.
+    pub(super) fn names_of(&self, meant: Meant) -> Vec<&'t str> {
+        self.names
+            .iter()
+            .filter(|(_, (declared, _))| match meant {
+                Meant::Anything => true,
+                Meant::Material => matches!(declared, Declared::Material(_)),
+                Meant::Part => matches!(declared, Declared::Part(_)),
+                Meant::Hardware => matches!(declared, Declared::Hardware(_)),
+                Meant::Placed => matches!(declared, Declared::Place(_)),
+            })
+            .map(|(name, _)| *name)
+            .collect()
     }
+}
+
+/// What a name at some place must be.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Meant {
+    /// Any declared name.
+    Anything,
+    /// A material.
+    Material,
+    /// A part.
+    Part,
+    /// An item of hardware.
+    Hardware,
+    /// A placed part.
+    Placed,
 }
 
 /// The candidate nearest to a misspelt word, if one is near: at most a third of it is different.

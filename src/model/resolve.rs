@@ -8,7 +8,7 @@ use super::hardware::HardwareId;
 use super::join::{JoinDesign, JointKind};
 use super::locate::handedness;
 use super::material::MaterialId;
-use super::names::{Declarations, Declared};
+use super::names::{Declarations, Declared, Meant};
 use super::part::PartId;
 use super::place::{PlacedId, Placement};
 use super::step::{Pull, SignalWord, StepDesign};
@@ -18,7 +18,7 @@ use crate::finding::{Finding, Findings, Outcome};
 use crate::geometry::{Axis, Direction};
 use crate::source::Span;
 use crate::syntax::tree::{
-    Join, JoinSettingKind, Name, PlaceLineKind, PlacedRef, Step, StepLineKind, Tree,
+    Join, JoinSetting, JoinSettingKind, Name, PlaceLineKind, PlacedRef, Step, StepLineKind, Tree,
 };
 
 /// The plan's numbers of declared things; what could not be worked out has none.
@@ -211,46 +211,53 @@ impl<'t> Evaluator<'t> {
             kind_span: join.kind.span,
             span: join.span,
         };
+        // A line that could not be worked out was told; the joint is left out, so that nothing
+        // complains about what it lacks.
+        let mut complete = join.using.is_some() == design.using.is_some();
         for line in &join.settings {
-            let span = line.span;
-            let first = match &line.kind {
-                JoinSettingKind::Glue => design.glue.replace(span),
-                JoinSettingKind::Depth(depth) => {
-                    let depth = self.positive_length(depth, None, "the depth");
-                    depth
-                        .and_then(|depth| design.depth.replace((depth, span)))
-                        .map(|(_, at)| at)
-                }
-                JoinSettingKind::Count(count) => {
-                    let count = self.count(count, None, 1, "the number of fasteners");
-                    count
-                        .and_then(|count| design.count.replace((count, span)))
-                        .map(|(_, at)| at)
-                }
-                JoinSettingKind::Inset(inset) => {
-                    let inset = self.length_from_zero(inset, None, "the inset");
-                    inset
-                        .and_then(|inset| design.inset.replace((inset, span)))
-                        .map(|(_, at)| at)
-                }
-                JoinSettingKind::From(face) => {
-                    let face = self.direction(face);
-                    face.and_then(|face| design.from.replace((face, span)))
-                        .map(|(_, at)| at)
-                }
-                JoinSettingKind::Through(piece) => {
-                    let pieces = self.placed(std::slice::from_ref(piece), numbers);
-                    design
-                        .through
-                        .extend(pieces.into_iter().map(|(piece, _)| piece));
-                    None
-                }
-            };
-            if let Some(first) = first {
-                self.tell_twice("this", first, span);
-            }
+            complete &= self.apply_join_line(line, numbers, &mut design).is_some();
         }
-        Some(design)
+        complete.then_some(design)
+    }
+
+    /// Takes a line of a joint; none where it could not be worked out.
+    fn apply_join_line(
+        &self,
+        line: &JoinSetting,
+        numbers: &Numbers,
+        design: &mut JoinDesign,
+    ) -> Option<()> {
+        let span = line.span;
+        let first = match &line.kind {
+            JoinSettingKind::Glue => design.glue.replace(span),
+            JoinSettingKind::Depth(depth) => {
+                let depth = self.positive_length(depth, None, "the depth")?;
+                design.depth.replace((depth, span)).map(|(_, at)| at)
+            }
+            JoinSettingKind::Count(count) => {
+                let count = self.count(count, None, 1, "the number of fasteners")?;
+                design.count.replace((count, span)).map(|(_, at)| at)
+            }
+            JoinSettingKind::Inset(inset) => {
+                let inset = self.length_from_zero(inset, None, "the inset")?;
+                design.inset.replace((inset, span)).map(|(_, at)| at)
+            }
+            JoinSettingKind::From(face) => design
+                .from
+                .replace((self.direction(face)?, span))
+                .map(|(_, at)| at),
+            JoinSettingKind::Through(piece) => {
+                let pieces = self.placed(std::slice::from_ref(piece), numbers);
+                design
+                    .through
+                    .extend(pieces.into_iter().map(|(piece, _)| piece));
+                None
+            }
+        };
+        if let Some(first) = first {
+            self.tell_twice("this", first, span);
+        }
+        Some(())
     }
 
     /// The item of hardware of a name, by its place among the items.
@@ -258,7 +265,7 @@ impl<'t> Evaluator<'t> {
         match self.all.find(&name.value) {
             Some(Declared::Hardware(item)) => Some(item),
             None => {
-                self.tell_unknown(name, "there is no such hardware");
+                self.tell_unknown(name, "there is no such hardware", Meant::Hardware);
                 None
             }
             Some(_) => {

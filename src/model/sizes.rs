@@ -2,7 +2,7 @@
 
 use super::evaluate::{Evaluator, Key};
 use super::findings::{LACKING, OUTSIDE_RANGE, SAID_TWICE, WRONG_KIND};
-use super::names::Declared;
+use super::names::{Declared, Meant};
 use super::value::Value;
 use crate::finding::Finding;
 use crate::geometry::PartAxis;
@@ -49,7 +49,7 @@ impl<'t> Evaluator<'t> {
         match self.all.find(&part.material.value) {
             Some(Declared::Material(material)) => Some(material),
             None => {
-                self.tell_unknown(&part.material, "there is no such material");
+                self.tell_unknown(&part.material, "there is no such material", Meant::Material);
                 None
             }
             Some(_) => {

@@ -8,7 +8,6 @@ use crate::build::types::Contact;
 use crate::finding::Finding;
 use crate::geometry::{Axis, Interval, Side};
 use crate::model::{FeatureShape, JoinDesign, Pocket, PocketKind, plane_axes};
-use crate::units::Length;
 
 /// Where the channel must lie.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -35,6 +34,7 @@ pub(super) fn cut(bench: &mut Bench<'_, '_>, kind: PocketKind, reach: Reach) {
         bench.findings.push(
             Finding::new(&CHANNEL_DEPTH, bench.join.kind_span, message)
                 .figure("thickness there", thickness)
+                .because("the depth says how far the part is let in, and how much longer it is cut")
                 .remedy("add `{ depth 6 mm }`; a third of the thickness is usual"),
         );
         return;
@@ -90,24 +90,25 @@ fn shared_as_made(bench: &Bench<'_, '_>) -> [Interval; 3] {
 
 /// Whether a channel lies along an edge of the receiving piece, or the finding that it does not.
 fn reaches_an_edge(bench: &mut Bench<'_, '_>, side: Side, stretches: [Interval; 2]) -> bool {
-    let mut nearest: Option<Length> = None;
-    for (axis, stretch) in plane_axes(side).into_iter().zip(stretches) {
-        let size = bench
-            .to
-            .design
-            .size
-            .get(axis.index())
-            .copied()
-            .unwrap_or_default();
-        if stretch.low == Length::ZERO && stretch.high == size {
-            continue;
-        }
-        let distance = stretch.low.min(size - stretch.high);
-        nearest = Some(nearest.map_or(distance, |so_far| so_far.min(distance)));
-    }
-    let Some(distance) = nearest.filter(|distance| distance.is_positive()) else {
-        return true;
+    // The narrow way across the channel is the one that must end at an edge.
+    let across = plane_axes(side)
+        .into_iter()
+        .zip(stretches)
+        .min_by_key(|(_, s)| s.size());
+    let Some((axis, stretch)) = across else {
+        return false;
     };
+    let size = bench
+        .to
+        .design
+        .size
+        .get(axis.index())
+        .copied()
+        .unwrap_or_default();
+    let distance = stretch.low.min(size - stretch.high);
+    if !distance.is_positive() {
+        return true;
+    }
     let message = format!(
         "this rabbet would lie {} from the nearest edge",
         distance.in_both()

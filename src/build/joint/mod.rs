@@ -97,7 +97,11 @@ pub(super) fn item_of<'h>(
         return Ok(None);
     };
     let Some((id, span)) = join.using else {
-        let message = format!("{} need to know which {}", join.kind.word(), wanted.word());
+        let message = format!(
+            "{} are made with a {}, and none is named",
+            join.kind.word(),
+            wanted.word()
+        );
         let known: Vec<&str> = hardware
             .iter()
             .filter(|item| item.kind == wanted)
@@ -173,7 +177,7 @@ impl Bench<'_, '_> {
         let outside = places.iter().any(|at| !stretch.holds(*at));
         if spacing < breadth * 2 || outside {
             let message = format!(
-                "{} do not fit along {}",
+                "{} fasteners do not fit along {}",
                 places.len(),
                 stretch.size().in_both()
             );

@@ -14,7 +14,10 @@ const SLOPE_DEGREES: f64 = 15.0;
 /// Diameter of the pocket (ref: fasteners#M01 [P]: about 9.5 mm, 3/8 in).
 const POCKET: Length = Length::from_nm(9_500_000);
 
-/// Drills the coming piece and sets the screws, half their length in each piece.
+/// Wood left before the point (ref: fasteners#M18 [P]).
+const FLOOR: Length = Length::from_mm(3);
+
+/// Drills the coming piece and sets the screws.
 pub(super) fn make(bench: &mut Bench<'_, '_>) {
     let Some((id, screw)) = bench.item else {
         return;
@@ -42,16 +45,18 @@ pub(super) fn make(bench: &mut Bench<'_, '_>) {
         return;
     };
     let slope = SLOPE_DEGREES.to_radians();
+    let (cos, sin) = (libm::cos(slope), libm::sin(slope));
     let entry = Length::from_mm_f64(thickness.mm() / 2.0 / libm::tan(slope));
-    let (forward, sideways) = (
-        Length::from_mm_f64(length.mm() / 2.0 * libm::cos(slope)),
-        Length::from_mm_f64(length.mm() / 2.0 * libm::sin(slope)),
-    );
+    // The drill's stop is set so that half the screw bites, less where the other part is thin.
+    let room = (bench.to.depth_along(towards) - FLOOR).mm() / cos;
+    let bite = (length.mm() / 2.0).min(room).max(0.0);
+    let along_slope = |mm: f64| (Length::from_mm_f64(mm * cos), Length::from_mm_f64(mm * sin));
+    let (ahead, behind) = (along_slope(bite), along_slope(length.mm() - bite));
     let (side, end) = (bench.part.side(face), bench.part.side(towards));
     let along_part = bench.part.orientation().part_axis(along);
     for point in points {
-        let head = moved(moved(point, towards.opposite(), forward), face, sideways);
-        let tip = moved(moved(point, towards, forward), face.opposite(), sideways);
+        let head = moved(moved(point, towards.opposite(), behind.0), face, behind.1);
+        let tip = moved(moved(point, towards, ahead.0), face.opposite(), ahead.1);
         bench.fasteners.push(Fastener {
             hardware: id,
             from: head,

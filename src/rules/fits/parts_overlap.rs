@@ -1,7 +1,9 @@
 //! Two parts are in one place.
 
 use super::sweep::{common, near_pairs};
-use crate::build::{Part, PlacedPart};
+use std::collections::BTreeSet;
+
+use crate::build::{Part, PlacedId, PlacedPart};
 use crate::finding::{Finding, Findings, finding_pages};
 use crate::geometry::{Axis, Interval, PartAxis};
 use crate::model::{FeatureShape, Holes, Pocket, plane_axes};
@@ -41,10 +43,25 @@ const TOUCHING: Length = Length::from_nm(10_000);
 /// Compares every two pieces that are near each other.
 pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
     let build = facts.build;
+    // Pairs that a joint names are measured where the joint is made.
+    let joined: BTreeSet<(PlacedId, PlacedId)> = facts
+        .model
+        .joins
+        .iter()
+        .flat_map(|join| {
+            join.parts
+                .iter()
+                .flat_map(|part| join.to.iter().map(|to| (part.0, to.0)))
+        })
+        .map(|(part, to)| (part.min(to), part.max(to)))
+        .collect();
     near_pairs(&build.placed, Length::ZERO, |a, b| {
         let (Some(first), Some(second)) = (build.piece(a), build.piece(b)) else {
             return;
         };
+        if joined.contains(&(a, b)) {
+            return;
+        }
         let Some(shared) = common(&first.body, &second.body) else {
             return;
         };
@@ -62,21 +79,34 @@ pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
             return;
         }
         let message = format!(
-            "`{}` stands {} deep in `{}`, {}",
+            "`{}` stands {} deep in `{}` {}",
             second.name,
             depth.in_both(),
             first.name,
-            axis.word()
+            axis.way()
         );
+        let middle = |piece: &PlacedPart| {
+            piece
+                .body
+                .get(axis.index())
+                .copied()
+                .unwrap_or_default()
+                .middle()
+        };
+        let (own, other) = if middle(second) >= middle(first) {
+            (axis.low(), axis.high())
+        } else {
+            (axis.high(), axis.low())
+        };
         findings.push(
             Finding::new(&PARTS_OVERLAP, second.span, message)
                 .figure("overlap", depth)
                 .related(first.span, format!("`{}` is here", first.name))
                 .remedy(format!(
                     "locate it by a face: `{} at {}.{}`",
-                    axis.low().word(),
+                    own.word(),
                     first.name,
-                    axis.high().word()
+                    other.word()
                 )),
         );
     });
