@@ -10,4 +10,5 @@ pub mod geometry;
 pub mod model;
 pub mod source;
 pub mod syntax;
+pub mod text;
 pub mod units;
