@@ -8,6 +8,7 @@ pub mod document;
 pub mod finding;
 pub mod geometry;
 pub mod model;
+pub mod page;
 pub mod source;
 pub mod syntax;
 pub mod text;
