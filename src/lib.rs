@@ -9,6 +9,7 @@ pub mod finding;
 pub mod geometry;
 pub mod model;
 pub mod page;
+pub mod pdf;
 pub mod source;
 pub mod syntax;
 pub mod text;

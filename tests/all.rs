@@ -1,1 +1,3 @@
 //! The test binary.
+
+mod paper;

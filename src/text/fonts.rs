@@ -26,6 +26,23 @@ pub struct UnreadableFont(
     pub Face,
 );
 
+/// What a font file says of itself, in thousandths of its size, for those who embed it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct FaceMetrics {
+    /// Its PostScript name: letters, digits and hyphens alone.
+    pub name: String,
+    /// How far it reaches above the baseline.
+    pub ascent: f64,
+    /// How far it reaches below, negative.
+    pub descent: f64,
+    /// Height of capitals.
+    pub cap_height: f64,
+    /// Left, bottom, right, top of the box around every glyph.
+    pub bounds: [f64; 4],
+    /// Slant in degrees from upright, negative to the right.
+    pub italic_angle: f64,
+}
+
 /// One face.
 pub(super) struct FaceFile {
     pub(super) font: Font,
@@ -114,6 +131,41 @@ impl Fonts {
     /// True for the glyph that stands where the face lacks a character.
     pub fn is_replacement(&self, face: Face, glyph: u16) -> bool {
         glyph == 0 || glyph == self.face(face).replacement
+    }
+
+    /// What the face's file says of itself.
+    pub fn metrics(&self, face: Face) -> FaceMetrics {
+        let file = self.face(face);
+        let metrics = file.font.metrics();
+        let thousandths = |units: f64| units * file.per_unit * 1_000.0;
+        let line = metrics.typo_line.or(metrics.hhea_line);
+        let bounds = metrics.bounds;
+        let corners = [bounds.x_min, bounds.y_min, bounds.x_max, bounds.y_max];
+        let name = file
+            .font
+            .names()
+            .get(skrifa::font::name::NameId::POSTSCRIPT_NAME)
+            .and_then(|name| name.english_or_first())
+            .map(|name| name.name().chars().collect::<String>())
+            .unwrap_or_default();
+        let plain = |c: &char| c.is_ascii_alphanumeric() || *c == '-';
+        let name: String = name.chars().filter(plain).take(63).collect();
+        FaceMetrics {
+            name: if name.is_empty() {
+                format!("{face:?}")
+            } else {
+                name
+            },
+            ascent: thousandths(line.map_or(900.0, |line| line.ascender.to_f64())),
+            descent: thousandths(line.map_or(-250.0, |line| line.descender.to_f64())),
+            cap_height: file.cap_height * 1_000.0,
+            bounds: corners.map(|corner| thousandths(corner.to_f64())),
+            italic_angle: file
+                .font
+                .style_metrics()
+                .italic_angle
+                .map_or(0.0, |angle| angle.to_f64()),
+        }
     }
 
     /// How far a glyph moves the pen on, in the face's own units.
