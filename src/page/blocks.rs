@@ -20,10 +20,17 @@ pub(super) struct Column {
     pub(super) x: f64,
     pub(super) width: f64,
     /// Lists, boxes and groups around it.
-    pub(super) depth: usize,
+    depth: usize,
+    /// An item of a list.
+    in_list: bool,
 }
 
 impl Column {
+    /// As it is, but from `x` on and of another width.
+    pub(super) fn wide(self, x: f64, width: f64) -> Self {
+        Self { x, width, ..self }
+    }
+
     /// Narrower by `left` and `right`.
     pub(super) fn inside(self, left: f64, right: f64) -> Self {
         if self.depth >= DEEPEST {
@@ -33,6 +40,7 @@ impl Column {
             x: self.x + left,
             width: (self.width - left - right).max(40.0),
             depth: self.depth + 1,
+            ..self
         }
     }
 }
@@ -60,6 +68,7 @@ pub(super) fn set<'d>(document: &'d Document, fonts: &Fonts, area: Area) -> Flow
         x: 0.0,
         width: area.width,
         depth: 0,
+        in_list: false,
     };
     setter.flow.entries = entries(&document.blocks);
     setter.blocks(&document.blocks, column);
@@ -132,25 +141,21 @@ impl<'d> Setter<'d, '_> {
     }
 
     fn heading(&mut self, level: u8, id: &str, text: &[Inline], column: Column) {
-        let style = style::heading(level);
+        let mut style = style::heading(level);
+        if self.flow.is_tied() {
+            // Right below another heading that one's space is enough.
+            style.before = 0.0;
+        }
         let first = self.flow.slabs.len();
         self.lines(text, style, column, Align::Left);
         // A heading is never parted, and never from what it is over.
         self.flow.keep_from(first, self.room, BreakCost::Tied);
         self.flow.tie();
-        let Some(slab) = self.flow.slabs.get_mut(first) else {
-            return;
-        };
-        slab.places.push(id.to_owned());
+        if let Some(slab) = self.flow.slabs.get_mut(first) {
+            slab.places.push(id.to_owned());
+        }
         if level <= 1 {
-            // The rule that opens a chapter takes a step of the grid above its words.
-            let lines: Vec<_> = std::mem::take(&mut slab.content);
-            let down = style::GRID * 2.0;
-            slab.content.push(rule(column, 0.5, 1.0, style::ACCENT));
-            let moved = lines.into_iter().map(|l| super::flow::moved(l, 0.0, down));
-            slab.content.extend(moved);
-            slab.height += down;
-            slab.baseline += down;
+            self.accent_bar(first, column, 2.5);
         }
     }
 
@@ -158,12 +163,12 @@ impl<'d> Setter<'d, '_> {
         let first = self.flow.slabs.len();
         self.lines(text, style::paragraph(class), column, Align::Left);
         if class == "title" {
-            self.accent_bar(first, column);
+            self.accent_bar(first, column, 3.5);
         }
     }
 
-    /// The short bar over a plan's title.
-    fn accent_bar(&mut self, slab: usize, column: Column) {
+    /// The short bar over a plan's title and over every chapter.
+    fn accent_bar(&mut self, slab: usize, column: Column, height: f64) {
         if let Some(slab) = self.flow.slabs.get_mut(slab) {
             let down = style::GRID * 2.0;
             let lines: Vec<_> = std::mem::take(&mut slab.content);
@@ -171,7 +176,7 @@ impl<'d> Setter<'d, '_> {
                 x: column.x,
                 y: 0.0,
                 width: 42.0,
-                height: 3.5,
+                height,
             });
             slab.content.push(Placed::Mark(Mark::Fill {
                 path: bar,
@@ -222,7 +227,10 @@ impl<'d> Setter<'d, '_> {
             ListMarker::Bullet => 14.0,
             ListMarker::Tick => 21.0,
         };
-        let inner = column.inside(indent, 0.0);
+        let inner = Column {
+            in_list: true,
+            ..column.inside(indent, 0.0)
+        };
         for (number, item) in items.iter().enumerate() {
             let first = self.flow.slabs.len();
             self.blocks(item, inner);
@@ -237,8 +245,8 @@ impl<'d> Setter<'d, '_> {
             let mark = self.marker(marker, number + 1, Spot::new(column.x, baseline));
             if let Some(slab) = self.flow.slabs.get_mut(first) {
                 slab.content.push(Placed::Mark(mark));
-                // Items follow each other closely and off the grid, the first one excepted.
-                if number > 0 {
+                // Items follow each other closely and off the grid, a list's first one excepted.
+                if number > 0 || column.in_list {
                     slab.space = slab.space.min(LIST_GAP);
                     slab.on_grid = false;
                 }

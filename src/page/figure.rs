@@ -9,6 +9,9 @@ use super::flow::{BreakCost, Slab};
 use super::inline::Text;
 use super::style::{CAPTION, CAPTION_LEADING, GRID, baseline};
 
+/// A figure is made this much smaller at most to stand on one page with its heading.
+const LEAST_SHRINK: f64 = 0.75;
+
 impl<'d> Setter<'d, '_> {
     pub(super) fn figure(&mut self, name: &str, caption: &[Inline], column: Column) {
         // A name without a figure is found by `examine`; its caption still says what is missing.
@@ -23,9 +26,13 @@ impl<'d> Setter<'d, '_> {
             && figure.width > 0.0
             && figure.height > 0.0
         {
-            let scale = (column.width / figure.width)
-                .min(room / figure.height)
-                .min(1.0);
+            let widest = (column.width / figure.width).min(1.0);
+            let mut scale = widest.min(room / figure.height);
+            // A little smaller rather than parted from the heading above it.
+            let under_heading = (room - self.flow.tied_height() - space) / figure.height;
+            if under_heading < scale && under_heading > scale * LEAST_SHRINK {
+                scale = under_heading;
+            }
             let mut slab = Slab::new(figure.height * scale);
             slab.space = space;
             slab.places.push(name.to_owned());

@@ -148,6 +148,21 @@ impl<'d> Flow<'d> {
         self.tied = true;
     }
 
+    /// True right after a heading.
+    pub(super) fn is_tied(&self) -> bool {
+        self.tied
+    }
+
+    /// Height of the last slabs that are tied to one another, down to the one before the next.
+    pub(super) fn tied_height(&self) -> f64 {
+        if !self.tied {
+            return 0.0;
+        }
+        let tied = |slab: &&Slab<'_>| slab.cost == BreakCost::Tied;
+        let chain = self.slabs.iter().rev().take_while(tied).count() + 1;
+        self.height_from(self.slabs.len().saturating_sub(chain))
+    }
+
     /// The next slab begins a page.
     pub(super) fn break_page(&mut self) {
         self.forced = true;

@@ -91,7 +91,7 @@ impl<'d> Setter<'d, '_> {
         // What the last block asks for below it is the frame's own inset here.
         self.flow.space_after(0.0);
         self.flow.tie();
-        self.flow.push(Slab::new(GRID));
+        self.flow.push(Slab::new(GRID * 1.25));
         self.flow.close_box();
         self.flow.keep_from(first, self.room, BreakCost::Kept);
         self.flow.space_after(GRID * 1.5);
@@ -102,7 +102,7 @@ impl<'d> Setter<'d, '_> {
         let has_triangle = matches!(class, "danger" | "warning" | "caution");
         let mut slab = Slab::new(match look.bar {
             Bar::Black | Bar::Outlined => BAR + BOX_PAD - 1.0,
-            Bar::None => BAR,
+            Bar::None => BAR + 3.0,
         });
         let mut marks = Vec::new();
         let bar = Area {

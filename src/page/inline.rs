@@ -7,7 +7,7 @@ use crate::text::{
 };
 
 use super::Placed;
-use super::style::QUIET;
+use super::style::{ACCENT, SECOND};
 
 /// What is drawn around a run.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -74,7 +74,16 @@ impl Text {
                 }
                 Inline::Link { target, text } => {
                     let link = Some(target.as_str());
-                    self.take(text, Around { link, ..around }, depth + 1);
+                    let style = around.style.tone(ACCENT);
+                    self.take(
+                        text,
+                        Around {
+                            link,
+                            style,
+                            ..around
+                        },
+                        depth + 1,
+                    );
                 }
                 Inline::Styled { class, text } => {
                     self.take(text, styled(class, around), depth + 1);
@@ -231,7 +240,7 @@ fn styled<'i>(class: &str, around: Around<'i>) -> Around<'i> {
             ..around
         },
         "second" => Around {
-            style: style.tone(QUIET),
+            style: style.tone(SECOND),
             ..around
         },
         "big" => Around {

@@ -5,7 +5,7 @@
 //! | where | class | looks like |
 //! |---|---|---|
 //! | paragraph | (none) | body text, 10 on 14 |
-//! | | `title` | the plan's name on the cover: 30, bold, under a short accent bar |
+//! | | `title` | the plan's name on the cover: 30, bold, under a short accent bar as chapters have |
 //! | | `subtitle` | 14, grey, below the title |
 //! | | `lead` | 12, opens a chapter or says what a plan is for |
 //! | | `say` | what to do in a step: 11.5, legible at arm's length |
@@ -54,6 +54,8 @@ pub(super) const ACCENT: Tone = Tone {
 };
 /// Text of second rank.
 pub(super) const QUIET: Tone = Tone::grey(0.32);
+/// Figures in the other unit system: told apart, and as easy to read.
+pub(super) const SECOND: Tone = Tone::grey(0.27);
 /// Thin rules.
 pub(super) const RULE: Tone = Tone::grey(0.62);
 
@@ -173,11 +175,11 @@ pub(super) fn heading(level: u8) -> ParagraphStyle {
 }
 
 /// Text of tables.
-pub(super) const CELL: TextStyle = TextStyle::new(Face::Regular, 9.0).tabular();
+pub(super) const CELL: TextStyle = TextStyle::new(Face::Regular, 9.5).tabular();
 /// Heads of tables.
 pub(super) const CELL_HEAD: TextStyle = TextStyle::new(Face::Bold, 8.0).tabular();
 /// From baseline to baseline in tables.
-pub(super) const CELL_LEADING: f64 = 12.0;
+pub(super) const CELL_LEADING: f64 = 12.5;
 /// Above and below the lines of a cell.
 pub(super) const CELL_PAD: f64 = 3.0;
 /// Between columns, half on either side.

@@ -27,6 +27,15 @@ struct SetCell {
     text: Text,
     lines: Vec<Line>,
     place: Place,
+    /// Covers more than one column.
+    spans: bool,
+}
+
+/// Whether a row belongs to the head.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum InHead {
+    Yes,
+    No,
 }
 
 impl<'d> Setter<'d, '_> {
@@ -35,10 +44,7 @@ impl<'d> Setter<'d, '_> {
         let Some(last) = places.last() else {
             return;
         };
-        let extent = Column {
-            width: last.x + last.width - column.x,
-            ..column
-        };
+        let extent = column.wide(column.x, last.x + last.width - column.x);
         let first = self.flow.slabs.len();
         let space = self.flow.space(GRID);
         let head = self.head(table, &places, extent, space);
@@ -50,6 +56,8 @@ impl<'d> Setter<'d, '_> {
                 .push(super::blocks::rule(extent, 0.25, 0.8, Tone::BLACK));
             self.flow.push(slab);
             self.flow.tie();
+        } else if head.is_none() {
+            self.flow.space_after(space);
         }
         let room = self.room - head.map_or(0.0, |head| self.head_height(head));
         let groups = table.groups.len();
@@ -94,11 +102,17 @@ impl<'d> Setter<'d, '_> {
         let mut height = CELL_PAD / 2.0;
         let mut content = vec![super::blocks::rule(extent, 0.0, 0.8, Tone::BLACK)];
         for row in &table.head {
-            let cells = self.cells(row, places, |_| CELL_HEAD);
+            let cells = self.cells(row, places, InHead::Yes, |_| CELL_HEAD);
             let lines = cells.iter().map(|cell| cell.lines.len()).max().unwrap_or(1);
             for cell in cells {
-                // Heads stand on the line below them.
+                // Heads stand on the line below them; one over several columns has a rule of
+                // its own that says which.
                 let down = height + CELL_PAD + leading(lines - cell.lines.len().min(lines));
+                if cell.spans && !cell.lines.is_empty() {
+                    let below = height + CELL_PAD * 1.5 + leading(lines);
+                    let under = extent.wide(cell.place.x, cell.place.width);
+                    content.push(super::blocks::rule(under, below, 0.35, RULE));
+                }
                 self.cell_marks(cell, down, &mut content);
             }
             height += leading(lines.max(1)) + CELL_PAD * 1.5;
@@ -132,7 +146,7 @@ impl<'d> Setter<'d, '_> {
 
     fn row(&mut self, row: &Row, table: &Table, places: &[Place], extent: Column, style: RowStyle) {
         let is_key = table.class == "key";
-        let cells = self.cells(row, places, |column| {
+        let cells = self.cells(row, places, InHead::No, |column| {
             if is_key && column == 0 {
                 CELL.face(crate::display::Face::Bold)
             } else {
@@ -183,7 +197,10 @@ impl<'d> Setter<'d, '_> {
             slab.content
                 .push(super::blocks::rule(extent, y, width, tone));
         }
-        for slab in slabs {
+        for (number, mut slab) in slabs.into_iter().enumerate() {
+            if number == 0 {
+                slab.space = self.flow.space(0.0);
+            }
             self.flow.push(slab);
         }
     }
@@ -193,6 +210,7 @@ impl<'d> Setter<'d, '_> {
         &self,
         row: &Row,
         places: &[Place],
+        is_head: InHead,
         style: impl Fn(usize) -> TextStyle,
     ) -> Vec<SetCell> {
         let mut cells = Vec::with_capacity(row.cells.len());
@@ -207,11 +225,21 @@ impl<'d> Setter<'d, '_> {
             };
             let place = Place {
                 width: to.x + to.width - from.x,
+                align: if span > 1 && is_head == InHead::Yes {
+                    Align::Centre
+                } else {
+                    from.align
+                },
                 ..*from
             };
             let text = Text::new(&cell.text, style(column));
             let lines = text.lines(self.fonts, place.width);
-            cells.push(SetCell { text, lines, place });
+            cells.push(SetCell {
+                text,
+                lines,
+                place,
+                spans: span > 1,
+            });
             column += span;
         }
         cells

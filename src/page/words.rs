@@ -24,8 +24,8 @@ const ENGLISH: Words = Words {
     page: ("page", "of"),
     metric_square: "Solid square: 100\u{a0}mm, ticks every 10\u{a0}mm",
     inch_square: "Dashed square: 4\u{a0}in, ticks every 1\u{2044}2\u{a0}in",
-    scale_advice: "Lay a rule along both edges from this corner. If the print is not exact, \
-                   print again at 100\u{a0}% (“actual size”) and measure no drawing of this print.",
+    scale_advice: "Lay a rule along both edges from the lower left corner. If the print is not \
+                   exact, print again at 100\u{a0}% (“actual size”) and measure no drawing of this print.",
 };
 
 const GERMAN: Words = Words {
@@ -37,7 +37,7 @@ const GERMAN: Words = Words {
     page: ("Seite", "von"),
     metric_square: "Durchgezogenes Quadrat: 100\u{a0}mm, Striche alle 10\u{a0}mm",
     inch_square: "Gestricheltes Quadrat: 4\u{a0}in, Striche alle 1\u{2044}2\u{a0}in",
-    scale_advice: "Einen Maßstab von dieser Ecke aus an beide Kanten legen. Stimmt der Druck \
+    scale_advice: "Einen Maßstab von der linken unteren Ecke aus an beide Kanten legen. Stimmt der Druck \
                    nicht genau, mit 100\u{a0}% („tatsächliche Größe“) neu drucken und aus diesem \
                    Druck nichts abmessen.",
 };

@@ -235,13 +235,8 @@ impl UsedFace {
             let _ = writeln!(map, "{} beginbfchar", block.len());
             for (i, entry) in block {
                 let _ = write!(map, "<{:04X}> <", i + 1);
-                // A further glyph of a cluster stands for nothing that is seen.
-                let text = if entry.text.is_empty() {
-                    "\u{200b}"
-                } else {
-                    &entry.text
-                };
-                for unit in text.encode_utf16() {
+                // A further glyph of a cluster stands for no text, which is written as such.
+                for unit in entry.text.encode_utf16() {
                     let _ = write!(map, "{unit:04X}");
                 }
                 map.push_str(">\n");

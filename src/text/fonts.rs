@@ -211,6 +211,22 @@ impl FaceFile {
         self.replacement
     }
 
+    /// The glyph of a character on its own.
+    pub(super) fn glyph(&self, character: char) -> Option<u16> {
+        let glyph = self.font.charmap().map_unicode(character)?;
+        u16::try_from(glyph.to_u32()).ok().filter(|id| *id != 0)
+    }
+
+    /// Thousandths of the size in the face's own units.
+    pub(super) fn units(&self, thousandths: f64) -> i32 {
+        whole(thousandths / 1_000.0 / self.per_unit)
+    }
+
+    /// How far a glyph on its own moves the pen on, in the face's own units.
+    pub(super) fn advance(&self, glyph: u16) -> i32 {
+        whole(self.advance_units(glyph))
+    }
+
     pub(super) fn advance_units(&self, glyph: u16) -> f64 {
         let glyph = skrifa::GlyphId::from(glyph);
         f64::from(self.font.glyph_metrics().h_advance(glyph))
@@ -241,6 +257,14 @@ impl FaceFile {
             Figures::Tabular => tabular.get(text).cloned(),
         }
     }
+}
+
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "measures of a font file fit into 16 bits, and a cast of a float saturates"
+)]
+fn whole(units: f64) -> i32 {
+    libm::round(units) as i32
 }
 
 /// What is kept is only ever added to whole, so a thread that died leaves it sound.

@@ -11,6 +11,7 @@ mod paragraph;
 mod segment;
 mod shape;
 mod style;
+mod substitute;
 
 pub use fonts::{FaceMetrics, Fonts, UnreadableFont};
 pub use paragraph::{Line, LinePiece, break_paragraph, measure, narrowest_width};

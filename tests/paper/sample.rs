@@ -401,7 +401,7 @@ pub(super) fn document(fonts: &Fonts, steps: usize) -> Document {
                 "Load each shelf with 12\u{a0}kg for an hour.",
             )],
             vec![
-                paragraph("", "Measure the sag in the middle:"),
+                paragraph("", "Measure the sag in the middle (≤ 1\u{a0}mm, ≥ 0, ≈ 0.6, −0.2, ⌀\u{202f}5, left → right ← back):"),
                 Block::List {
                     marker: ListMarker::Bullet,
                     items: vec![
