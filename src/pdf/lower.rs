@@ -29,9 +29,7 @@ pub(super) struct Lowered {
 /// Lowers a page.
 pub(super) fn lower(page: &PageList<'_>, fonts: &Fonts, used: &mut UsedFonts) -> Lowered {
     let mut lowering = Lowering {
-        ops: vec![Op::SetLineJoinStyle {
-            join: LineJoinStyle::Round,
-        }],
+        ops: Vec::new(),
         left_out: 0,
         fonts,
         used,
@@ -75,7 +73,8 @@ struct Frame {
     height: f64,
 }
 
-/// Lines of drawings end round, so that corners of separate edges close; rules end flat.
+/// Lines of drawings end and turn round, so that corners of separate edges close; rules and
+/// frames of pages end flat and have sharp corners.
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum Cap {
     Butt,
@@ -209,6 +208,12 @@ impl Lowering<'_> {
                 cap: match cap {
                     Cap::Butt => LineCapStyle::Butt,
                     Cap::Round => LineCapStyle::Round,
+                },
+            });
+            self.ops.push(Op::SetLineJoinStyle {
+                join: match cap {
+                    Cap::Butt => LineJoinStyle::Miter,
+                    Cap::Round => LineJoinStyle::Round,
                 },
             });
             self.state.cap = Some(cap);

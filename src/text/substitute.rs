@@ -1,5 +1,5 @@
 //! Signs a face lacks, set from signs it has: a minus from a dash, "at most" from "less than"
-//! over a dash, an arrow from a dash and a raised arrowhead. What is copied out of the PDF is the
+//! over a dash, an arrow from a dash and a quotation mark. What is copied out of the PDF is the
 //! sign that was typed.
 
 /// A sign set from others.
@@ -35,9 +35,9 @@ pub(super) const fn substitute(character: char) -> Option<Substitute> {
         '\u{2265}' => (('>', 60.0), Some(('\u{2013}', -225.0, Middle))),
         // About equal.
         '\u{2248}' => (('~', 95.0), Some(('~', -95.0, Middle))),
-        // Arrows: the raised arrowheads of the phonetic alphabet, brought down to the dash.
-        '\u{2190}' => (dash, Some(('\u{2c2}', -395.0, Left))),
-        '\u{2192}' => (dash, Some(('\u{2c3}', -395.0, Right))),
+        // Arrows: single quotation marks as heads of a long dash.
+        '\u{2190}' => (('\u{2014}', 0.0), Some(('\u{2039}', 0.0, Left))),
+        '\u{2192}' => (('\u{2014}', 0.0), Some(('\u{203a}', 0.0, Right))),
         _ => return None,
     };
     Some(Substitute { first, second })
