@@ -30,7 +30,8 @@ impl<'d> Setter<'d, '_> {
             let mut scale = widest.min(room / figure.height);
             // A little smaller rather than parted from the heading above it.
             let under_heading = (room - self.flow.tied_height() - space) / figure.height;
-            if under_heading < scale && under_heading > scale * LEAST_SHRINK {
+            let is_under = self.flow.is_tied();
+            if is_under && under_heading < scale && under_heading > scale * LEAST_SHRINK {
                 scale = under_heading;
             }
             let mut slab = Slab::new(figure.height * scale);

@@ -35,10 +35,6 @@ struct Around<'i> {
     link: Option<&'i str>,
 }
 
-/// Inlines deeper than this are set like those around them: a template that nests them so deep
-/// means nothing by it.
-const DEEPEST: usize = 32;
-
 impl Text {
     /// The text of `inlines`, plain stretches in `style`.
     pub(super) fn new(inlines: &[Inline], style: TextStyle) -> Self {
@@ -48,21 +44,18 @@ impl Text {
             look: Look::Plain,
             link: None,
         };
-        text.take(inlines, around, 0);
+        text.take(inlines, around);
         text
     }
 
-    fn take(&mut self, inlines: &[Inline], around: Around<'_>, depth: usize) {
-        if depth > DEEPEST {
-            return;
-        }
+    fn take(&mut self, inlines: &[Inline], around: Around<'_>) {
         for inline in inlines {
             match inline {
                 Inline::Text(text) => self.push(text, around),
                 Inline::Break => self.runs_push("\n".to_owned(), around),
                 Inline::Strong(inner) => {
                     let style = around.style.face(Face::Bold);
-                    self.take(inner, Around { style, ..around }, depth + 1);
+                    self.take(inner, Around { style, ..around });
                 }
                 Inline::Emphasis(inner) => {
                     let face = match around.style.face {
@@ -70,7 +63,7 @@ impl Text {
                         Face::Bold => Face::Bold,
                     };
                     let style = around.style.face(face);
-                    self.take(inner, Around { style, ..around }, depth + 1);
+                    self.take(inner, Around { style, ..around });
                 }
                 Inline::Link { target, text } => {
                     let link = Some(target.as_str());
@@ -82,11 +75,10 @@ impl Text {
                             style,
                             ..around
                         },
-                        depth + 1,
                     );
                 }
                 Inline::Styled { class, text } => {
-                    self.take(text, styled(class, around), depth + 1);
+                    self.take(text, styled(class, around));
                 }
             }
         }
