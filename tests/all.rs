@@ -13,5 +13,6 @@ mod findings;
 #[path = "benches/generate.rs"]
 mod generate;
 mod language;
-mod scratch;
 mod syntax;
+
+mod paper;
