@@ -9,5 +9,6 @@ pub mod finding;
 pub mod geometry;
 pub mod model;
 pub mod source;
+pub mod stock;
 pub mod syntax;
 pub mod units;
