@@ -3,6 +3,7 @@
 //! The road of the data, one module a stage, is drawn in `DEVELOPERS.md`.
 
 pub mod build;
+pub mod caution;
 pub mod display;
 pub mod document;
 pub mod finding;
