@@ -29,7 +29,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
         avoidance: Phrase::new("Use a push stick or push block where a hand would pass within ")
             .length(HAND_FROM_BLADE)
             .then(
-                " of the blade. Let the strip you need lie on the far side of the blade, or clamp \
+                " of the blade. Where you can, let the narrow strip fall on the side away from the fence, or clamp \
                  a straight edge and use a hand-held saw. Stand out of line with the strip.",
             )
             .done(),
