@@ -21,7 +21,7 @@ finding_pages! {
     /// ```
     ///
     /// Source: the template language as described in `templates/README.md`.
-    P001 TEMPLATE_FAULT Error "template cannot be run"
+    P021 TEMPLATE_FAULT Error "template cannot be run"
         "a plan with a hole where a figure should be is worse than none";
 
     /// A template used up its budget of work: it loops too long, or writes without end. The
@@ -36,7 +36,7 @@ finding_pages! {
     /// ```
     ///
     /// Source: a limit of this tool.
-    P002 TEMPLATE_RUNS_ON Error "template runs on and on"
+    P022 TEMPLATE_RUNS_ON Error "template runs on and on"
         "a template from elsewhere must not hang the tool";
 
     /// What the templates wrote is not well-formed: a tag is not closed, or closed twice, an
@@ -51,7 +51,7 @@ finding_pages! {
     /// ```
     ///
     /// Source: Extensible Markup Language (XML) 1.0, W3C, section 2.1, "Well-formed XML documents".
-    P003 NOT_WELL_FORMED Error "text of a template is not well-formed"
+    P023 NOT_WELL_FORMED Error "text of a template is not well-formed"
         "where a tag ends must not be guessed: a caution may end up in a table";
 
     /// A template uses a tag or an attribute that is not of the subset in `templates/README.md`,
@@ -65,7 +65,7 @@ finding_pages! {
     /// ```
     ///
     /// Source: `templates/README.md`.
-    P004 UNKNOWN_MARKUP Error "tag is not read"
+    P024 UNKNOWN_MARKUP Error "tag is not read"
         "what is not understood would be missing from the page";
 
     /// A template shows a figure that was not drawn. The plan is made without it. A template
@@ -79,7 +79,7 @@ finding_pages! {
     /// ```
     ///
     /// Source: `templates/README.md`.
-    P005 FIGURE_NOT_THERE Warning "figure is not there"
+    P025 FIGURE_NOT_THERE Warning "figure is not there"
         "a step without its picture is hard to follow";
 
     /// Two places of the document have one name, so that a link would lead to either.
@@ -92,7 +92,7 @@ finding_pages! {
     /// ```
     ///
     /// Source: HTML Living Standard, section 3.2.6, "The id attribute": unique in its tree.
-    P006 PLACE_NAMED_TWICE Error "two places of one name"
+    P026 PLACE_NAMED_TWICE Error "two places of one name"
         "a link to a part must lead to that part";
 
     /// A link leads to a name that no heading and no row of a table has. The plan is made, and
@@ -106,7 +106,7 @@ finding_pages! {
     /// ```
     ///
     /// Source: `templates/README.md`.
-    P007 LINK_TO_NOWHERE Warning "link leads nowhere"
+    P027 LINK_TO_NOWHERE Warning "link leads nowhere"
         "a reader who follows it ends up nowhere";
 }
 
