@@ -1,1 +1,4 @@
 //! The test binary.
+
+#[cfg(test)]
+mod paper;
