@@ -3,6 +3,7 @@
 //! The road of the data, one module a stage, is drawn in `DEVELOPERS.md`.
 
 pub mod build;
+pub mod caution;
 pub mod display;
 pub mod document;
 pub mod finding;
@@ -12,6 +13,7 @@ pub mod page;
 pub mod pdf;
 pub mod rules;
 pub mod source;
+pub mod stock;
 pub mod syntax;
 pub mod text;
 pub mod units;
