@@ -4,6 +4,7 @@
 //! fails. Read their diff as the change of behaviour that it is.
 #![expect(
     clippy::disallowed_methods,
+    clippy::indexing_slicing,
     clippy::unwrap_used,
     reason = "tests read their cases, write their reports, and fail where they cannot"
 )]
@@ -13,6 +14,5 @@ mod findings;
 #[path = "benches/generate.rs"]
 mod generate;
 mod language;
-mod syntax;
-
 mod paper;
+mod syntax;
