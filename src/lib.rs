@@ -5,6 +5,7 @@
 pub mod build;
 pub mod display;
 pub mod document;
+pub mod drawing;
 pub mod finding;
 pub mod geometry;
 pub mod model;
