@@ -11,4 +11,5 @@ pub mod geometry;
 pub mod model;
 pub mod source;
 pub mod syntax;
+pub mod text;
 pub mod units;

@@ -198,6 +198,8 @@ pub struct Glyph {
     pub advance: f64,
     /// Moved aside from the pen, in points.
     pub offset_x: f64,
+    /// Moved up from the baseline, in points: an accent over a capital.
+    pub offset_y: f64,
     /// The characters it stands for, empty for the second glyph of a cluster: what a reader
     /// copies out of the PDF.
     pub text: String,
