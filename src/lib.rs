@@ -9,6 +9,7 @@ pub mod drawing;
 pub mod finding;
 pub mod geometry;
 pub mod model;
+pub mod solid;
 pub mod source;
 pub mod syntax;
 pub mod text;

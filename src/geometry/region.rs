@@ -251,6 +251,20 @@ impl Region {
         self.rings().map(|ring| ring_area_mm2(ring)).sum()
     }
 
+    /// True where a point lies inside of it; on its boundary it may or may not.
+    pub fn holds(&self, point: PlanePoint) -> bool {
+        let (x, y) = (point.x.mm(), point.y.mm());
+        self.edges()
+            .filter(|edge| (edge.from.y > point.y) != (edge.to.y > point.y))
+            .filter(|edge| {
+                let [ax, ay, bx, by] = edge.ends_mm();
+                x < ax + (bx - ax) * (y - ay) / (by - ay)
+            })
+            .count()
+            % 2
+            == 1
+    }
+
     /// The same region of pieces that are more than dust.
     fn swept(self) -> Self {
         let shapes = self
