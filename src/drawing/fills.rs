@@ -1,0 +1,256 @@
+//! Which part of each front face is seen.
+//!
+//! A face less everything nearer that lies over it, one plane operation a face.
+#![expect(
+    clippy::indexing_slicing,
+    reason = "numbers of faces and cells come from the grid that was made of them"
+)]
+
+use i_overlay::core::fill_rule::FillRule;
+use i_overlay::core::overlay::{Overlay, ShapeType};
+use i_overlay::core::overlay_rule::OverlayRule;
+use i_overlay::i_float::int::point::IntPoint;
+
+use super::front::{Front, FrontFace, side_of};
+use super::scene::{BodyId, Scene};
+use super::view::View;
+
+/// What is seen of a face.
+#[derive(Clone, Debug)]
+pub struct VisibleFill {
+    /// Whose.
+    pub body: BodyId,
+    /// Which face of the scene.
+    pub face: usize,
+    /// Connected pieces: an outer ring, then its holes; in micrometres of the view.
+    pub pieces: Vec<Vec<Vec<[f64; 2]>>>,
+}
+
+impl VisibleFill {
+    /// The area that is seen, in square micrometres of the view.
+    pub fn area(&self) -> f64 {
+        self.pieces.iter().flatten().map(|ring| area(ring)).sum()
+    }
+}
+
+/// Twice half the cross products: positive counter-clockwise.
+pub(super) fn area(ring: &[[f64; 2]]) -> f64 {
+    let next = ring.iter().cycle().skip(1);
+    ring.iter()
+        .zip(next)
+        .map(|([ax, ay], [bx, by])| ax * by - bx * ay)
+        .sum::<f64>()
+        / 2.0
+}
+
+/// How much nearer, square to a face and in micrometres, another must be to lie over it.
+const OVER: f64 = 3.5;
+/// Pieces smaller than this, in square micrometres, are the dust of rounding.
+const DUST: f64 = 2_500.0;
+
+/// The visible part of every front face of a scene; faces of which nothing is seen are left out.
+pub fn visible_fills(scene: &Scene, view: &View) -> Vec<VisibleFill> {
+    visible_among(&Front::prepare(scene, view))
+}
+
+/// The same for front faces that are prepared already.
+pub(super) fn visible_among(front: &Front) -> Vec<VisibleFill> {
+    let mut seen = vec![usize::MAX; front.faces.len()];
+    let mut hidden = vec![false; front.faces.len()];
+    let mut fills = Vec::new();
+    for (number, face) in front.faces.iter().enumerate() {
+        match nearer_parts(front, number, &mut seen, &hidden) {
+            None => hidden[number] = true,
+            Some(clips) => {
+                let pieces = subtract(face, &clips);
+                if pieces.is_empty() {
+                    hidden[number] = true;
+                } else {
+                    fills.push(VisibleFill {
+                        body: face.body,
+                        face: face.source,
+                        pieces,
+                    });
+                }
+            }
+        }
+    }
+    fills
+}
+
+type Rings = Vec<Vec<[f64; 2]>>;
+
+/// What lies over a face; none where a single other face covers it all.
+fn nearer_parts(
+    front: &Front,
+    number: usize,
+    seen: &mut [usize],
+    hidden: &[bool],
+) -> Option<Vec<Rings>> {
+    let face = &front.faces[number];
+    let mut clips = Vec::new();
+    for cell in front.grid.cells_in(&face.bounds) {
+        for other in front.grid.things(cell) {
+            let other = *other as usize;
+            let over = &front.faces[other];
+            if over.depth.1 <= face.depth.0 {
+                break;
+            }
+            if seen[other] == number || other == number {
+                continue;
+            }
+            seen[other] = number;
+            // Whatever a hidden face would hide, the faces that hide it hide too.
+            if hidden[other] || !over.bounds.overlaps(&face.bounds) || apart(over, face) {
+                continue;
+            }
+            match nearer_part(over, face) {
+                Nearer::Nothing => {}
+                Nearer::Everything => {
+                    if over.convex && within(face, over) {
+                        return None;
+                    }
+                    clips.push(rings_of(over));
+                }
+                Nearer::Some(rings) => clips.push(rings),
+            }
+        }
+    }
+    Some(clips)
+}
+
+/// True where a side of one convex outline has all of the other on its outer side.
+fn apart(a: &FrontFace, b: &FrontFace) -> bool {
+    let separates = |face: &FrontFace, other: &FrontFace| {
+        face.convex
+            && face.edges.iter().any(|edge| {
+                let side = |x: f64, y: f64| side_of(edge, x, y);
+                side(edge[0], edge[1]) == 0.0
+                    && other.edges.iter().all(|line| side(line[0], line[1]) <= 0.5)
+            })
+    };
+    separates(a, b) || separates(b, a)
+}
+
+/// True where all of `face` lies inside the convex outline of `over`.
+fn within(face: &FrontFace, over: &FrontFace) -> bool {
+    face.edges.iter().all(|line| {
+        over.edges
+            .iter()
+            .all(|edge| side_of(edge, line[0], line[1]) >= -0.5)
+    })
+}
+
+enum Nearer {
+    Nothing,
+    Everything,
+    Some(Rings),
+}
+
+/// The part of `over` that is nearer to the eye than the plane of `face`.
+fn nearer_part(over: &FrontFace, face: &FrontFace) -> Nearer {
+    let slopes: [f64; 3] = [0, 1, 2].map(|i| over.plane[i] - face.plane[i]);
+    let margin = OVER / face.cosine;
+    let gap = |x: f64, y: f64| slopes[0] * x + slopes[1] * y + slopes[2] - margin;
+    let (mut any, mut all) = (false, true);
+    for line in &over.edges {
+        let nearer = gap(line[0], line[1]) > 0.0;
+        any |= nearer;
+        all &= nearer;
+    }
+    if !any {
+        return Nearer::Nothing;
+    }
+    if all {
+        return Nearer::Everything;
+    }
+    let rings = rings_of(over)
+        .into_iter()
+        .map(|ring| keep_positive(&ring, gap))
+        .filter(|ring| ring.len() > 2)
+        .collect();
+    Nearer::Some(rings)
+}
+
+fn rings_of(face: &FrontFace) -> Rings {
+    face.rings
+        .iter()
+        .map(|range| {
+            face.edges[range.clone()]
+                .iter()
+                .map(|edge| [edge[0], edge[1]])
+                .collect()
+        })
+        .collect()
+}
+
+/// The part of a ring where `gap` is positive; bridges along the cut enclose nothing.
+fn keep_positive(ring: &[[f64; 2]], gap: impl Fn(f64, f64) -> f64) -> Vec<[f64; 2]> {
+    let mut kept = Vec::with_capacity(ring.len() + 2);
+    for (a, b) in ring.iter().zip(ring.iter().cycle().skip(1)) {
+        let (at_a, at_b) = (gap(a[0], a[1]), gap(b[0], b[1]));
+        if at_a > 0.0 {
+            kept.push(*a);
+        }
+        if (at_a > 0.0) != (at_b > 0.0) {
+            let t = at_a / (at_a - at_b);
+            kept.push([a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t]);
+        }
+    }
+    kept
+}
+
+/// A face without what lies over it.
+fn subtract(face: &FrontFace, clips: &[Rings]) -> Vec<Rings> {
+    let own = rings_of(face);
+    if clips.is_empty() && face.convex {
+        return vec![own];
+    }
+    let mut overlay: Overlay<i32> = Overlay::new(face.edges.len() + clips.len() * 4);
+    add_rings(&mut overlay, &own, ShapeType::Subject);
+    for rings in clips {
+        add_rings(&mut overlay, rings, ShapeType::Clip);
+    }
+    overlay
+        .overlay(OverlayRule::Difference, FillRule::NonZero)
+        .into_iter()
+        .map(|shape| {
+            shape
+                .into_iter()
+                .map(|ring| {
+                    ring.into_iter()
+                        .map(|point| [f64::from(point.x), f64::from(point.y)])
+                        .collect()
+                })
+                .collect::<Rings>()
+        })
+        .filter(|rings| rings.iter().map(|ring| area(ring)).sum::<f64>().abs() > DUST)
+        .collect()
+}
+
+/// Rings of one face: the largest is the outer one, all others are holes in it.
+fn add_rings(overlay: &mut Overlay<i32>, rings: &Rings, role: ShapeType) {
+    let outer =
+        (0..rings.len()).max_by(|a, b| area(&rings[*a]).abs().total_cmp(&area(&rings[*b]).abs()));
+    for (number, ring) in rings.iter().enumerate() {
+        let forwards = (area(ring) >= 0.0) == (Some(number) == outer);
+        if forwards {
+            overlay.add_path_iter(ring.iter().map(on_grid), role);
+        } else {
+            overlay.add_path_iter(ring.iter().rev().map(on_grid), role);
+        }
+    }
+}
+
+/// A point on the grid of whole micrometres, kept inside of what the plane operations can hold.
+fn on_grid(point: &[f64; 2]) -> IntPoint<i32> {
+    let whole = |value: f64| {
+        #[expect(
+            clippy::cast_possible_truncation,
+            reason = "kept inside the limits first"
+        )]
+        let whole = value.round().clamp(-1.0e9, 1.0e9) as i32;
+        whole
+    };
+    IntPoint::new(whole(point[0]), whole(point[1]))
+}

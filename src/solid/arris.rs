@@ -1,0 +1,158 @@
+//! Broken arrises: chamfers and round-overs along the straight edges of a part.
+//!
+//! An edge that stands square to the layers changes their outline; any other is cut by planes,
+//! one for a chamfer, one for each facet of a round.
+
+use std::f64::consts::{FRAC_PI_2, PI, SQRT_2};
+
+use super::cut::{Plane, cut};
+use super::layers::Cutter;
+use super::measures::Measures;
+use super::stack::{Stack, extent_along, level_of, outward};
+use super::types::{Shell, SurfaceId};
+use crate::build::Part;
+use crate::geometry::{Circle, Interval, PlanePoint, Region, Side};
+use crate::model::{ArrisForm, FeatureShape};
+use crate::units::Length;
+
+/// Surfaces of arrises are numbered from here.
+const FIRST_SURFACE: u32 = 1 << 24;
+
+/// What breaking an arris takes out of the layers' outline, where it stands square to them.
+pub(super) fn upright_cutter(
+    sides: [Side; 2],
+    size: Length,
+    form: ArrisForm,
+    stack: &Stack,
+) -> Option<Cutter> {
+    let [first, second] = in_order(sides, stack)?;
+    if !has_straight_side(first, size, stack) || !has_straight_side(second, size, stack) {
+        return None;
+    }
+    let x = level_of(&stack.extent, first);
+    let y = level_of(&stack.extent, second);
+    let inner = |side: Side, level: Length| {
+        if side.is_high() {
+            level - size
+        } else {
+            level + size
+        }
+    };
+    let (a, b) = (inner(first, x), inner(second, y));
+    let region =
+        match form {
+            ArrisForm::Chamfer => Region::polygon(&[
+                PlanePoint::new(x, y),
+                PlanePoint::new(a, y),
+                PlanePoint::new(x, b),
+            ]),
+            ArrisForm::Round => Region::rectangle(Interval::new(x, a), Interval::new(y, b))
+                .without(&[&Region::disc(Circle {
+                    centre: PlanePoint::new(a, b),
+                    radius: size,
+                })]),
+        };
+    Some(Cutter {
+        region,
+        reach: stack.reach(stack.axis),
+    })
+}
+
+/// The two sides in the order of the layers' axes; none where one of them is a cap.
+fn in_order(sides: [Side; 2], stack: &Stack) -> Option<[Side; 2]> {
+    let [a, b] = sides;
+    let [first, second] = stack.plane;
+    if a.axis() == first && b.axis() == second {
+        Some([a, b])
+    } else if b.axis() == first && a.axis() == second {
+        Some([b, a])
+    } else {
+        None
+    }
+}
+
+/// True where the outline runs straight along a side for longer than the arris is wide.
+fn has_straight_side(side: Side, size: Length, stack: &Stack) -> bool {
+    let level = level_of(&stack.extent, side);
+    let [first, _] = stack.plane;
+    stack.base.edges().any(|edge| {
+        let (from, to, length) = if side.axis() == first {
+            (edge.from.x, edge.to.x, edge.to.y - edge.from.y)
+        } else {
+            (edge.from.y, edge.to.y, edge.to.x - edge.from.x)
+        };
+        edge.circle.is_none() && from == level && to == level && length.abs() > size * 2
+    })
+}
+
+/// Breaks every arris that does not stand square to the layers.
+pub(super) fn break_arrises(
+    part: &Part,
+    stack: &Stack,
+    shell: &mut Shell,
+    measures: &mut Measures,
+) {
+    for (feature, number) in part.features.iter().zip(FIRST_SURFACE..) {
+        let FeatureShape::Arris { sides, size, form } = &feature.shape else {
+            continue;
+        };
+        let [a, b] = *sides;
+        if a.axis() == b.axis() || in_order(*sides, stack).is_some() || !size.is_positive() {
+            continue;
+        }
+        let straight = |side: Side| stack.caps(side) || has_straight_side(side, *size, stack);
+        if !straight(a) || !straight(b) {
+            continue;
+        }
+        for plane in planes(*sides, *size, *form, &stack.extent) {
+            cut(shell, &plane, SurfaceId(number));
+        }
+        let third = crate::geometry::PartAxis::ALL
+            .into_iter()
+            .find(|axis| *axis != a.axis() && *axis != b.axis());
+        let length = third.map_or(0.0, |axis| extent_along(&stack.extent, axis).size().mm());
+        let size = size.mm();
+        let (section, girth) = match form {
+            ArrisForm::Chamfer => (size * size / 2.0, size * SQRT_2),
+            ArrisForm::Round => (size * size * (1.0 - PI / 4.0), size * FRAC_PI_2),
+        };
+        measures.volume_mm3 -= section * length;
+        measures.surface_mm2 -= (2.0 * size - girth) * length + 2.0 * section;
+    }
+}
+
+fn planes(sides: [Side; 2], size: Length, form: ArrisForm, extent: &[Interval; 3]) -> Vec<Plane> {
+    let [a, b] = sides;
+    let level = |side: Side| {
+        let level = level_of(extent, side).mm();
+        if side.is_high() { level } else { -level }
+    };
+    let (x, y, size) = (level(a), level(b), size.mm());
+    // In the plane of both outward directions the corner is at x, y.
+    let plane = |angle: f64, offset_mm: f64| {
+        let mut normal = [0.0; 3];
+        let ways = outward(a).into_iter().zip(outward(b));
+        for (part, (along_a, along_b)) in normal.iter_mut().zip(ways) {
+            *part = libm::cos(angle) * along_a + libm::sin(angle) * along_b;
+        }
+        Plane {
+            normal,
+            offset: offset_mm * 1e6,
+        }
+    };
+    match form {
+        ArrisForm::Chamfer => vec![plane(PI / 4.0, (x + y - size) / SQRT_2)],
+        ArrisForm::Round => {
+            let facets = if size > 6.0 { 16 } else { 8 };
+            let step = FRAC_PI_2 / f64::from(facets);
+            (0..facets)
+                .map(|facet| {
+                    let angle = (f64::from(facet) + 0.5) * step;
+                    let (cosine, sine) = (libm::cos(angle), libm::sin(angle));
+                    let centre = (x - size) * cosine + (y - size) * sine;
+                    plane(angle, centre + size * libm::cos(step / 2.0))
+                })
+                .collect()
+        }
+    }
+}

@@ -1,0 +1,272 @@
+//! From features to layers, and from layers to a shell.
+
+use super::arris;
+use super::bores;
+use super::cone::{self, Cone};
+use super::measures::Measures;
+use super::pocket_hole;
+use super::stack::{Stack, extent_along, other_axes, sunk};
+use super::types::Shell;
+use super::walls;
+use crate::build::Part;
+use crate::geometry::{Circle, Interval, PartAxis, PlanePoint, Region, Side};
+use crate::model::{FeatureShape, Holes, Pocket};
+use crate::units::Length;
+
+/// How much of a part is shaped.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Detail {
+    /// Every hole as a hole.
+    Everything,
+    /// Small holes as marks on the surface.
+    SmallHolesMarked,
+}
+
+/// Holes up to this diameter are small: in a view of a whole piece of furniture they are dots.
+const SMALL: Length = Length::from_mm(13);
+
+/// Something taken out of a stretch of the stack.
+pub(super) struct Cutter {
+    /// What, in the layers' plane.
+    pub(super) region: Region,
+    /// From which level to which.
+    pub(super) reach: Interval,
+}
+
+/// A layer: a region that is the same over a stretch of the stack.
+pub(super) struct Layer {
+    /// The wood.
+    pub(super) region: Region,
+    /// From which level to which.
+    pub(super) reach: Interval,
+}
+
+/// True where a part looks different with small holes as marks.
+pub(super) fn has_small_holes(part: &Part) -> bool {
+    part.features
+        .iter()
+        .any(|feature| matches!(&feature.shape, FeatureShape::Holes(holes) if is_small(holes)))
+}
+
+/// True where even the widest of a hole's diameters is small.
+pub(super) fn is_small(holes: &Holes) -> bool {
+    let bore = holes.counterbore.map_or(Length::ZERO, |bore| bore.0);
+    let sink = holes.countersink.unwrap_or_default();
+    holes.diameter.max(bore).max(sink) <= SMALL
+}
+
+/// A part's shell and its measures.
+pub(super) fn shell(part: &Part, stack: &Stack, detail: Detail) -> (Shell, Measures) {
+    let cutters = cutters(part, stack, detail);
+    let cones = cones(part, stack, detail);
+    let layers = layers(stack, &cutters);
+    let mut shell = Shell::default();
+    let mut measures = Measures::default();
+    walls::build(stack, &layers, &cones, &mut shell, &mut measures);
+    if part.layers > 1 && stack.axis == PartAxis::Thickness {
+        walls::seams(stack, &layers, part.layers, &mut shell);
+    }
+    bores::drill(part, stack, detail, &mut shell, &mut measures);
+    pocket_hole::drill(part, &mut shell, &mut measures);
+    if detail == Detail::SmallHolesMarked {
+        bores::mark_small(part, &cutters, stack, &mut shell);
+    }
+    arris::break_arrises(part, stack, &mut shell, &mut measures);
+    (shell, measures)
+}
+
+/// The layers that are left of a stack.
+fn layers(stack: &Stack, cutters: &[Cutter]) -> Vec<Layer> {
+    let whole = stack.reach(stack.axis);
+    let mut levels = vec![whole.low, whole.high];
+    for cutter in cutters {
+        levels.extend(
+            [cutter.reach.low, cutter.reach.high]
+                .into_iter()
+                .filter(|level| whole.low < *level && *level < whole.high),
+        );
+    }
+    levels.sort();
+    levels.dedup();
+    let mut layers: Vec<Layer> = Vec::new();
+    let mut before: Option<Vec<usize>> = None;
+    for (low, high) in levels.iter().zip(levels.iter().skip(1)) {
+        let reach = Interval::new(*low, *high);
+        let inside: Vec<usize> = cutters
+            .iter()
+            .enumerate()
+            .filter(|(_, cutter)| cutter.reach.overlap(reach).is_some())
+            .map(|(number, _)| number)
+            .collect();
+        if let (Some(last), true) = (layers.last_mut(), before.as_ref() == Some(&inside)) {
+            last.reach.high = *high;
+            continue;
+        }
+        let taken: Vec<&Region> = inside
+            .iter()
+            .filter_map(|number| cutters.get(*number))
+            .map(|cutter| &cutter.region)
+            .collect();
+        layers.push(Layer {
+            region: stack.base.without(&taken),
+            reach,
+        });
+        before = Some(inside);
+    }
+    layers
+}
+
+/// Everything that is cut square to the layers or in blocks.
+fn cutters(part: &Part, stack: &Stack, detail: Detail) -> Vec<Cutter> {
+    let mut cutters = Vec::new();
+    for feature in &part.features {
+        match &feature.shape {
+            FeatureShape::Holes(holes) => {
+                if stack.caps(holes.side)
+                    && !(detail == Detail::SmallHolesMarked && is_small(holes))
+                {
+                    hole_cutters(holes, stack, &mut cutters);
+                }
+            }
+            FeatureShape::Pocket(pocket) => cutters.extend(pocket_cutter(pocket, stack)),
+            FeatureShape::Notch {
+                along_length,
+                along_width,
+            } => {
+                if stack.axis == PartAxis::Thickness {
+                    cutters.push(Cutter {
+                        region: Region::rectangle(*along_length, *along_width),
+                        reach: stack.reach(stack.axis),
+                    });
+                }
+            }
+            FeatureShape::Arris { sides, size, form } => {
+                cutters.extend(arris::upright_cutter(*sides, *size, *form, stack));
+            }
+            FeatureShape::Outline(_) | FeatureShape::PocketScrewHole(_) => {}
+        }
+    }
+    cutters
+}
+
+/// Discs of one diameter at every position.
+pub(super) fn discs(positions: &[PlanePoint], diameter: Length) -> Region {
+    Region {
+        shapes: positions
+            .iter()
+            .flat_map(|at| Region::disc(Circle::of_diameter(*at, diameter)).shapes)
+            .collect(),
+    }
+}
+
+fn hole_cutters(holes: &Holes, stack: &Stack, cutters: &mut Vec<Cutter>) {
+    let whole = stack.reach(stack.axis);
+    let mut take = |diameter: Length, depth: Option<Length>| {
+        cutters.push(Cutter {
+            region: discs(&holes.positions, diameter),
+            reach: depth.map_or(whole, |depth| sunk(&stack.extent, holes.side, depth)),
+        });
+    };
+    take(holes.diameter, holes.depth);
+    if let Some((diameter, depth)) = holes.counterbore {
+        take(diameter, Some(depth));
+    }
+    if let Some(mouth) = holes.countersink {
+        take(mouth, Some(cone::depth(mouth, holes.diameter)));
+    }
+}
+
+fn pocket_cutter(pocket: &Pocket, stack: &Stack) -> Option<Cutter> {
+    let depth = sunk(&stack.extent, pocket.side, pocket.depth);
+    if stack.caps(pocket.side) {
+        let region = if pocket.round_ends {
+            Region::slot(pocket.first, pocket.second)
+        } else {
+            Region::rectangle(pocket.first, pocket.second)
+        };
+        return Some(Cutter {
+            region,
+            reach: depth,
+        });
+    }
+    if pocket.round_ends {
+        return None;
+    }
+    let mut block = stack.extent;
+    let axes = other_axes(pocket.side.axis());
+    let laid = axes.into_iter().zip([pocket.first, pocket.second]);
+    for (axis, reach) in laid.chain([(pocket.side.axis(), depth)]) {
+        if let Some(part) = block.get_mut(axis.index()) {
+            *part = reach;
+        }
+    }
+    let [first, second] = stack.plane.map(|axis| extent_along(&block, axis));
+    Some(Cutter {
+        region: Region::rectangle(first, second),
+        reach: extent_along(&block, stack.axis),
+    })
+}
+
+/// The conical mouths of holes that are cut square to the layers.
+fn cones(part: &Part, stack: &Stack, detail: Detail) -> Vec<Cone> {
+    let mut cones = Vec::new();
+    for feature in &part.features {
+        if let FeatureShape::Holes(holes) = &feature.shape
+            && let Some(mouth) = holes.countersink
+            && stack.caps(holes.side)
+            && !(detail == Detail::SmallHolesMarked && is_small(holes))
+        {
+            let reach = sunk(
+                &stack.extent,
+                holes.side,
+                cone::depth(mouth, holes.diameter),
+            );
+            cones.extend(holes.positions.iter().map(|at| Cone {
+                mouth: Circle::of_diameter(*at, mouth),
+                bore: Circle::of_diameter(*at, holes.diameter),
+                reach,
+                opens_up: holes.side.is_high(),
+            }));
+        }
+    }
+    cones
+}
+
+/// Where the surface is that a hole from `side` begins at: lower inside of a channel.
+pub(super) fn surface_level(
+    cutters: &[Cutter],
+    stack: &Stack,
+    side: Side,
+    at: PlanePoint,
+) -> Length {
+    let whole = stack.reach(stack.axis);
+    let mut level = if side.is_high() {
+        whole.high
+    } else {
+        whole.low
+    };
+    loop {
+        let next = cutters
+            .iter()
+            .filter(|cutter| cutter.region.holds(at))
+            .filter(|cutter| cutter.reach.holds(level))
+            .map(|cutter| {
+                if side.is_high() {
+                    cutter.reach.low
+                } else {
+                    cutter.reach.high
+                }
+            })
+            .find(|next| {
+                if side.is_high() {
+                    *next < level
+                } else {
+                    *next > level
+                }
+            });
+        match next {
+            Some(next) => level = next,
+            None => return level,
+        }
+    }
+}

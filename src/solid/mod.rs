@@ -1,0 +1,69 @@
+//! Part shapes after joinery: every part of a build as a solid in its own frame.
+//!
+//! In: a [`Build`]. Out: [`Solids`], for each part plane faces and straight edges on a grid of
+//! whole nanometres, and its exact measures. A part is layers along its thickness, each a plane
+//! region; holes into edges and ends have frames of their own; broken arrises are cuts by planes.
+//! Findings: features that cannot be made as they are described. Never: places in the world,
+//! views, anything drawn.
+
+mod arris;
+mod bores;
+mod checks;
+mod cone;
+mod cut;
+pub mod findings;
+mod layers;
+mod measures;
+mod pocket_hole;
+mod round;
+#[cfg(test)]
+pub(crate) mod samples;
+mod stack;
+#[cfg(test)]
+mod tests;
+mod types;
+mod walls;
+
+pub use measures::Measures;
+pub use round::rod;
+pub use types::{BodyEdge, BodyFace, Joining, PartSolid, Point, Shell, Solids, SurfaceId};
+
+use crate::build::{Build, Part};
+use crate::finding::{Findings, Outcome};
+use crate::model::MaterialForm;
+
+use layers::Detail;
+
+/// The solids of all parts of a build.
+pub fn shape(build: &Build) -> Outcome<Solids> {
+    let mut findings = Findings::new();
+    let parts = build
+        .parts
+        .iter()
+        .map(|part| {
+            checks::check(part, &mut findings);
+            let form = build.material(part.material).map(|material| material.form);
+            solid(part, form)
+        })
+        .collect();
+    Outcome {
+        value: Solids { parts },
+        findings,
+    }
+}
+
+/// One part in both grades of detail.
+fn solid(part: &Part, form: Option<MaterialForm>) -> PartSolid {
+    let stack = stack::Stack::of(part, form);
+    let (fine, measures) = layers::shell(part, &stack, Detail::Everything);
+    let coarse = if layers::has_small_holes(part) {
+        layers::shell(part, &stack, Detail::SmallHolesMarked).0
+    } else {
+        fine.clone()
+    };
+    PartSolid {
+        fine,
+        coarse,
+        measures,
+    }
+}

@@ -1,0 +1,154 @@
+//! Turned bodies: dowels, screws and whatever else is round about a line.
+
+use std::f64::consts::TAU;
+
+use super::stack::following;
+use super::types::{BodyEdge, BodyFace, Joining, Point, Shell, SurfaceId};
+use crate::units::Length;
+
+/// Facets of a turned body.
+const CHORDS: u32 = 32;
+
+/// A body turned about the line between two points: its radius at each distance from the first.
+///
+/// Distances rise; where two are equal the body has a step.
+pub fn rod(from: [Length; 3], to: [Length; 3], profile: &[(Length, Length)]) -> Shell {
+    let [from, to] = [from, to].map(|point| point.map(Length::mm));
+    let axis = unit(minus(to, from));
+    let (u, v) = across(axis);
+    let angle = |step: f64| TAU * step / f64::from(CHORDS);
+    let radial = |step: f64| {
+        let (cosine, sine) = (libm::cos(angle(step)), libm::sin(angle(step)));
+        combine(u, cosine, v, sine)
+    };
+    let ring = |(along, radius): (Length, Length)| -> Vec<Point> {
+        (0..CHORDS)
+            .map(|step| {
+                let out = radial(f64::from(step));
+                let mut point = [0; 3];
+                for (k, part) in point.iter_mut().enumerate() {
+                    let of = |w: &[f64; 3]| w.get(k).copied().unwrap_or_default();
+                    *part = Length::from_mm_f64(
+                        of(&from) + along.mm() * of(&axis) + radius.mm() * of(&out),
+                    )
+                    .nm();
+                }
+                point
+            })
+            .collect()
+    };
+    let mut shell = Shell::default();
+    for (number, pair) in (1_u32..).zip(profile.windows(2)) {
+        if let [a, b] = *pair {
+            lay_band(&ring(a), &ring(b), a, b, axis, radial, number, &mut shell);
+        }
+    }
+    if let (Some(first), Some(last)) = (profile.first(), profile.last()) {
+        for (end, sign) in [(first, -1.0), (last, 1.0)] {
+            if end.1.is_positive() {
+                let normal = axis.map(|part| part * sign);
+                let points = ring(*end);
+                for ((a, b), step) in points
+                    .iter()
+                    .zip(points.iter().cycle().skip(1))
+                    .zip((0..CHORDS).map(f64::from))
+                {
+                    shell.edges.push(BodyEdge {
+                        joining: Joining::Sharp,
+                        ends: [*a, *b],
+                        normals: [normal, radial(step + 0.5)],
+                    });
+                }
+                shell.faces.push(BodyFace {
+                    surface: SurfaceId(0),
+                    normal,
+                    rings: vec![points],
+                });
+            }
+        }
+    }
+    shell
+}
+
+#[expect(
+    clippy::too_many_arguments,
+    reason = "two rings, and what is known of both"
+)]
+fn lay_band(
+    low: &[Point],
+    high: &[Point],
+    a: (Length, Length),
+    b: (Length, Length),
+    axis: [f64; 3],
+    radial: impl Fn(f64) -> [f64; 3],
+    number: u32,
+    shell: &mut Shell,
+) {
+    let (run, rise) = ((b.0 - a.0).mm(), (b.1 - a.1).mm());
+    let length = libm::hypot(run, rise);
+    if length <= 0.0 {
+        return;
+    }
+    let normal = |step: f64| combine(radial(step), run / length, axis, -rise / length);
+    let sides = low
+        .iter()
+        .zip(following(low))
+        .zip(high.iter().zip(following(high)));
+    for (step, ((p, q), (r, s))) in (0..CHORDS).map(f64::from).zip(sides) {
+        let mut ring = vec![*p, q, s, *r];
+        ring.dedup();
+        shell.faces.push(BodyFace {
+            surface: SurfaceId(number),
+            normal: normal(step + 0.5),
+            rings: vec![ring],
+        });
+        if run > 0.0 {
+            shell.edges.push(BodyEdge {
+                joining: Joining::Smooth,
+                ends: [*p, *r],
+                normals: [normal(step - 0.5), normal(step + 0.5)],
+            });
+        }
+        if rise.abs() > 0.0 && number > 1 {
+            shell.edges.push(BodyEdge {
+                joining: Joining::Sharp,
+                ends: [*p, q],
+                normals: [normal(step + 0.5), radial(step + 0.5)],
+            });
+        }
+    }
+}
+
+fn minus(a: [f64; 3], b: [f64; 3]) -> [f64; 3] {
+    let ([ax, ay, az], [bx, by, bz]) = (a, b);
+    [ax - bx, ay - by, az - bz]
+}
+
+fn unit(v: [f64; 3]) -> [f64; 3] {
+    let length = v.iter().map(|part| part * part).sum::<f64>().sqrt();
+    if length > 0.0 {
+        v.map(|part| part / length)
+    } else {
+        [0.0, 0.0, 1.0]
+    }
+}
+
+fn combine(a: [f64; 3], x: f64, b: [f64; 3], y: f64) -> [f64; 3] {
+    let ([ax, ay, az], [bx, by, bz]) = (a, b);
+    [ax * x + bx * y, ay * x + by * y, az * x + bz * y]
+}
+
+/// Two unit vectors square to an axis and to each other.
+fn across(axis: [f64; 3]) -> ([f64; 3], [f64; 3]) {
+    let [x, y, z] = axis;
+    let away = if x.abs() > 0.9 {
+        [0.0, 1.0, 0.0]
+    } else {
+        [1.0, 0.0, 0.0]
+    };
+    let cross = |[ax, ay, az]: [f64; 3], [bx, by, bz]: [f64; 3]| {
+        [ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx]
+    };
+    let u = unit(cross([x, y, z], away));
+    (u, cross([x, y, z], u))
+}

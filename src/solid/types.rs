@@ -1,0 +1,78 @@
+//! Solids as plane faces and straight edges.
+
+use super::measures::Measures;
+use crate::model::PartId;
+
+/// A point of a part's frame, in nanometres along length, width and thickness.
+pub type Point = [i64; 3];
+
+/// A face of the wood as it was made: the chords of one round wall share theirs.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct SurfaceId(pub u32);
+
+/// A plane face: its outer ring, then holes in it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BodyFace {
+    /// Which surface it is part of.
+    pub surface: SurfaceId,
+    /// Unit vector square to it, out of the wood.
+    pub normal: [f64; 3],
+    /// Its rings; the largest is the outer one.
+    pub rings: Vec<Vec<Point>>,
+}
+
+/// How two faces meet in an edge.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Joining {
+    /// At an angle.
+    Sharp,
+    /// As facets of one round wall, or where a round runs out into a flat.
+    Smooth,
+    /// Not at all: a line on one face, the seam between two layers or the mark of a small hole.
+    Seam,
+}
+
+/// A straight edge.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct BodyEdge {
+    /// How its faces meet.
+    pub joining: Joining,
+    /// Its ends.
+    pub ends: [Point; 2],
+    /// Unit vectors square to the faces that meet in it.
+    pub normals: [[f64; 3]; 2],
+}
+
+/// The surface of a solid.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Shell {
+    /// Faces, closed all round.
+    pub faces: Vec<BodyFace>,
+    /// Edges; some are there in pieces, and facets of round walls have theirs too.
+    pub edges: Vec<BodyEdge>,
+}
+
+/// A part's solid, in the part's frame.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PartSolid {
+    /// With every feature.
+    pub fine: Shell,
+    /// With small holes as marks on the surface, for views of many parts.
+    pub coarse: Shell,
+    /// Volume and surface.
+    pub measures: Measures,
+}
+
+/// The solids of all parts.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Solids {
+    /// By [`PartId`].
+    pub parts: Vec<PartSolid>,
+}
+
+impl Solids {
+    /// The solid of a part.
+    pub fn part(&self, id: PartId) -> Option<&PartSolid> {
+        self.parts.get(id.0)
+    }
+}
