@@ -5,6 +5,7 @@
 
 mod build;
 mod check;
+mod draw;
 mod explain;
 mod files;
 pub mod findings;
@@ -156,7 +157,7 @@ pub fn run() -> ExitCode {
         Command::Build(arguments) => build::run(&arguments),
         Command::Check(arguments) => check::run(&arguments),
         Command::Explain(arguments) => explain::run(&arguments),
-        Command::Draw(_) => Exit::Done,
+        Command::Draw(arguments) => draw::run(&arguments),
     };
     exit.into()
 }

@@ -4,6 +4,7 @@ mod fills;
 mod front;
 mod grid;
 mod hidden_lines;
+mod layout;
 mod merge;
 mod scene;
 pub mod scenes;
@@ -11,5 +12,6 @@ mod view;
 
 pub use fills::{VisibleFill, visible_fills};
 pub use hidden_lines::{VisibleLine, drawn_lines, visible_lines};
+pub use layout::cutting_layouts;
 pub use scene::{BodyId, EdgeKind, Scene, SceneEdge, SceneFace};
 pub use view::{View, ViewPoint, WorldPoint};
