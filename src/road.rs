@@ -9,6 +9,7 @@ use crate::build::{self, Build, Paper};
 use crate::caution;
 use crate::display::Figure;
 use crate::document::{self, Templates, tree::Document};
+use crate::drawing;
 use crate::finding::{Findings, Outcome};
 use crate::model::{self, Overrides};
 use crate::page;
@@ -77,8 +78,10 @@ pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<
 
 /// The drawings of a sound build, by name.
 pub fn draw(checked: &Checked, sound: &SoundBuild, fonts: &Fonts) -> BTreeMap<String, Figure> {
-    let _ = (checked, sound, fonts);
-    BTreeMap::new()
+    let build = sound.build();
+    let mut figures = drawing::draw(build, &checked.solids, fonts).figures;
+    figures.extend(drawing::cutting_layouts(fonts, build, &checked.stock));
+    figures
 }
 
 /// The document of a sound build.
