@@ -134,6 +134,24 @@ fn every_form_is_read_and_kept() {
 }
 
 #[test]
+fn every_word_is_in_the_reference() {
+    let reference = include_str!("../../grammar/LANGUAGE.md");
+    for (word, _) in BlockKind::ALL.iter().flat_map(|kind| kind.lines()) {
+        let told = [" ", "`", "\n", " at"].map(|after| format!("{word}{after}"));
+        assert!(told.iter().any(|told| reference.contains(told)), "{word}");
+    }
+    for unit in super::words::UNITS {
+        assert!(reference.contains(&format!("`{unit}`")), "{unit}");
+    }
+    for opening in Opening::ALL {
+        assert!(
+            reference.contains(&format!("`{}`", opening.word())),
+            "{opening:?}"
+        );
+    }
+}
+
+#[test]
 fn nothing_and_comments_are_an_empty_tree() {
     for text in [
         "",
