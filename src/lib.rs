@@ -4,6 +4,7 @@
 
 pub mod build;
 pub mod caution;
+pub mod cli;
 pub mod display;
 pub mod document;
 pub mod drawing;
@@ -12,6 +13,7 @@ pub mod geometry;
 pub mod model;
 pub mod page;
 pub mod pdf;
+pub mod road;
 pub mod rules;
 pub mod solid;
 pub mod source;

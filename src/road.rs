@@ -42,8 +42,15 @@ pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<
     let model = model::resolve(&tree.value, overrides);
     if findings.has_errors() {
         // A line that could not be read declares nothing: whatever is missing may stand in it.
-        findings.append(model.findings.keep(|page| !HANGS_ON_OTHERS.contains(&page.code)));
-        return Outcome { value: Checked::default(), findings: findings.sorted() };
+        findings.append(
+            model
+                .findings
+                .keep(|page| !HANGS_ON_OTHERS.contains(&page.code)),
+        );
+        return Outcome {
+            value: Checked::default(),
+            findings: findings.sorted(),
+        };
     }
     findings.append(model.findings);
     let built = build::assemble(&model.value);
@@ -52,16 +59,29 @@ pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<
     findings.append(solids.findings);
     let stock = stock::lay_out(&built.value);
     findings.append(stock.findings);
-    let facts = Facts { model: &model.value, build: &built.value };
+    let facts = Facts {
+        model: &model.value,
+        build: &built.value,
+    };
     let sound = rules::check(&facts, &findings);
     findings.append(sound.findings);
-    let value = Checked { sound: sound.value, solids: solids.value, stock: stock.value };
-    Outcome { value, findings: findings.sorted() }
+    let value = Checked {
+        sound: sound.value,
+        solids: solids.value,
+        stock: stock.value,
+    };
+    Outcome {
+        value,
+        findings: findings.sorted(),
+    }
 }
 
 /// The drawings of a sound build, by name.
 pub fn draw(checked: &Checked, sound: &SoundBuild, fonts: &Fonts) -> BTreeMap<String, Figure> {
-    drawing::draw(sound, &checked.solids, &checked.stock, fonts).figures
+    let build = sound.build();
+    let mut figures = drawing::draw(build, &checked.solids, fonts).figures;
+    figures.extend(drawing::cutting_layouts(fonts, build, &checked.stock));
+    figures
 }
 
 /// The document of a sound build.
@@ -73,8 +93,20 @@ pub fn compose(
 ) -> Outcome<Document> {
     let build = sound.build();
     let cautions = caution::gather(build, &checked.stock);
-    let volumes = checked.solids.volumes();
-    document::compose(build, &checked.stock, &cautions, figures, &volumes, templates)
+    let volumes: Vec<f64> = checked
+        .solids
+        .parts
+        .iter()
+        .map(|part| part.measures.volume_m3())
+        .collect();
+    document::compose(
+        build,
+        &checked.stock,
+        &cautions,
+        figures,
+        &volumes,
+        templates,
+    )
 }
 
 /// The pages of a document as a PDF.
@@ -82,7 +114,15 @@ pub fn print(document: &Document, build: &Build, fonts: &Fonts, paper: Paper) ->
     let mut findings = Findings::new();
     let pages = page::paginate(document, fonts, paper);
     findings.append(pages.findings);
-    let written = pdf::write(&pages.value, fonts, pdf::date_of(build));
+    let written = pdf::write(&pages.value, fonts, issue_date(build));
     findings.append(written.findings);
-    Outcome { value: written.value, findings }
+    Outcome {
+        value: written.value,
+        findings,
+    }
+}
+
+/// The day of the newest revision, which dates the file; none where there is no revision.
+fn issue_date(build: &Build) -> Option<pdf::Date> {
+    pdf::Date::parse(&build.plan.revisions.first()?.date)
 }

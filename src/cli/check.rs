@@ -21,9 +21,12 @@ pub(super) fn checked(
         return Ok(road::check(sources, file, &Default::default()));
     }
     let tree = syntax::parse(sources, file).value;
-    let (values, findings) = overrides::overrides(arguments, &tree);
+    let (values, findings) = overrides::overrides(arguments, &tree, sources);
     if !findings.is_empty() {
-        return Ok(Outcome { value: Checked::default(), findings });
+        return Ok(Outcome {
+            value: Checked::default(),
+            findings,
+        });
     }
     Ok(road::check(sources, file, &values))
 }

@@ -1,5 +1,8 @@
 //! Files in, files out: a file is read whole or not at all, and written whole or not at all.
-#![expect(clippy::disallowed_methods, reason = "this is the one place that touches the disk")]
+#![expect(
+    clippy::disallowed_methods,
+    reason = "this is the one place that touches the disk"
+)]
 
 use std::io::Write;
 use std::path::Path;
@@ -82,10 +85,15 @@ fn new_file(folder: &Path) -> std::io::Result<tempfile::NamedTempFile> {
     use std::os::unix::fs::PermissionsExt;
     // As any new file: readable by all, less what the user's mask takes away.
     let usual = std::fs::Permissions::from_mode(0o666);
-    tempfile::Builder::new().prefix(".leafwright-").permissions(usual).tempfile_in(folder)
+    tempfile::Builder::new()
+        .prefix(".leafwright-")
+        .permissions(usual)
+        .tempfile_in(folder)
 }
 
 #[cfg(not(unix))]
 fn new_file(folder: &Path) -> std::io::Result<tempfile::NamedTempFile> {
-    tempfile::Builder::new().prefix(".leafwright-").tempfile_in(folder)
+    tempfile::Builder::new()
+        .prefix(".leafwright-")
+        .tempfile_in(folder)
 }

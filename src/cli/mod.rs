@@ -46,8 +46,10 @@ impl From<Exit> for ExitCode {
 /// From a text that describes furniture to a plan that a stranger can build from.
 #[derive(Debug, Parser)]
 #[command(name = "leafwright", version, about)]
-#[command(after_help = "Exit codes: 0 done (there may be warnings), 1 the source has errors and \
-nothing was written, 2 wrong arguments, 3 a file could not be read or written.")]
+#[command(
+    after_help = "Exit codes: 0 done (there may be warnings), 1 the source has errors and \
+nothing was written, 2 wrong arguments, 3 a file could not be read or written."
+)]
 struct Arguments {
     #[command(subcommand)]
     command: Command,
@@ -167,7 +169,11 @@ fn report(findings: &Findings, sources: &Sources) {
         return;
     }
     let mut out = std::io::stderr();
-    let colour = if out.is_terminal() { Colour::Always } else { Colour::Never };
+    let colour = if out.is_terminal() {
+        Colour::Coloured
+    } else {
+        Colour::Plain
+    };
     // Nobody is left to tell when standard error is closed.
     let _ = out.write_all(print(findings, sources, colour).as_bytes());
 }

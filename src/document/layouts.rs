@@ -7,6 +7,7 @@ use serde::Serialize;
 use super::buy::form;
 use super::context::Facts;
 use super::measure::Measure;
+use crate::model::Grain;
 use crate::stock::{CutDirection, Layout, MaterialPlan};
 use crate::units::Length;
 
@@ -18,6 +19,8 @@ const WORTH_KEEPING: Length = Length::from_mm(100);
 pub(super) struct MaterialLayouts {
     title: String,
     form: &'static str,
+    /// Its grain runs along its length.
+    has_grain: bool,
     count: usize,
     at_least: i64,
     layouts: Vec<LayoutText>,
@@ -59,23 +62,23 @@ struct PartCount {
 }
 
 pub(super) fn of(facts: &Facts) -> Vec<MaterialLayouts> {
-    let mut figure = 0;
-    let plans = facts
-        .stock
-        .plans()
-        .filter_map(|plan| material(facts, plan, &mut figure));
-    plans.collect()
+    let mut names = facts.stock.named_layouts().map(|(name, _)| name);
+    let mut list = Vec::new();
+    for plan in facts.stock.plans() {
+        let names: Vec<String> = names.by_ref().take(plan.layouts.len()).collect();
+        list.extend(material(facts, plan, names));
+    }
+    list
 }
 
-fn material(facts: &Facts, plan: &MaterialPlan, figure: &mut usize) -> Option<MaterialLayouts> {
+fn material(facts: &Facts, plan: &MaterialPlan, names: Vec<String>) -> Option<MaterialLayouts> {
     let material = facts.build.material(plan.material)?;
-    let layouts = plan.layouts.iter().enumerate().map(|(index, layout)| {
-        *figure += 1;
-        text(facts, layout, index + 1, format!("layout-{figure}"))
-    });
+    let layouts = plan.layouts.iter().zip(names).enumerate();
+    let layouts = layouts.map(|(index, (layout, name))| text(facts, layout, index + 1, name));
     Some(MaterialLayouts {
         title: material.title.clone(),
         form: form(material.form),
+        has_grain: material.grain == Grain::AlongLength,
         count: plan.layouts.len(),
         at_least: plan.at_least,
         layouts: layouts.collect(),

@@ -1,15 +1,86 @@
-//! Drawings.
+//! Drawings: every figure of a plan from its build and the solids of its parts.
+//!
+//! In: a build, its [`Solids`], fonts. Out: [`Drawings`], display lists in points that fit the
+//! text column of a page. Hidden lines and fills are exact in the plane of the view; step views
+//! are exploded along ways that the parts can really go; what the author asks for wins. Never:
+//! pages, findings, anything that changes the build.
 
+mod anchor;
+mod blocking;
+mod bodies;
+mod chains;
+mod compose;
+mod contacts;
+mod dimensions;
+mod explode;
 mod fills;
+mod fittings;
 mod front;
 mod grid;
 mod hidden_lines;
+mod layout;
+mod look;
 mod merge;
+mod pens;
+mod picture;
+mod references;
 mod scene;
 pub mod scenes;
+mod step;
+mod svg;
+#[cfg(test)]
+mod tests;
 mod view;
+mod ways;
+mod whole;
+mod words;
+
+use std::collections::BTreeMap;
 
 pub use fills::{VisibleFill, visible_fills};
 pub use hidden_lines::{VisibleLine, drawn_lines, visible_lines};
+pub use layout::cutting_layouts;
 pub use scene::{BodyId, EdgeKind, Scene, SceneEdge, SceneFace};
+pub use svg::svg;
 pub use view::{View, ViewPoint, WorldPoint};
+
+use crate::build::Build;
+use crate::display::Figure;
+use crate::solid::Solids;
+use crate::text::Fonts;
+
+use compose::Studio;
+
+/// The figures of a plan by name: `cover`, `overview`, `exploded`, and `step-1`, `step-2`, … for
+/// the steps that have something to show.
+#[derive(Clone, Debug, Default)]
+pub struct Drawings {
+    /// The figures.
+    pub figures: BTreeMap<String, Figure>,
+}
+
+/// Draws every figure of a build.
+pub fn draw(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
+    let mut figures = BTreeMap::new();
+    if build.placed.is_empty() {
+        return Drawings { figures };
+    }
+    let studio = Studio {
+        build,
+        solids,
+        fonts,
+        contacts: contacts::Contacts::of(build),
+    };
+    figures.insert("cover".to_owned(), whole::cover(&studio));
+    figures.insert("overview".to_owned(), whole::overview(&studio));
+    figures.insert("exploded".to_owned(), whole::exploded(&studio));
+    let mut before = None;
+    for (number, step) in build.steps.iter().enumerate() {
+        let drawn = step::draw_step(&studio, number, step, before);
+        before = drawn.direction.or(before);
+        if !drawn.figure.marks.is_empty() {
+            figures.insert(format!("step-{}", number + 1), drawn.figure);
+        }
+    }
+    Drawings { figures }
+}

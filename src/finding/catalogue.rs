@@ -8,6 +8,11 @@ pub fn pages() -> Vec<&'static Page> {
         crate::syntax::findings::PAGES,
         crate::model::findings::PAGES,
         crate::build::findings::PAGES,
+        crate::solid::findings::PAGES,
+        crate::stock::findings::PAGES,
+        crate::document::findings::PAGES,
+        crate::page::findings::PAGES,
+        crate::cli::findings::PAGES,
     ];
     let mut pages = stages.concat();
     pages.extend(crate::rules::pages());

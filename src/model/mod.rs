@@ -30,7 +30,8 @@ mod value;
 mod wording;
 
 use crate::finding::Outcome;
-use crate::syntax::tree::Tree;
+use crate::syntax::tree::{Expr, Tree};
+use crate::units::Quantity;
 
 pub use feature::plane_axes;
 pub use hardware::{Hardware, HardwareId, HardwareKind};
@@ -72,4 +73,9 @@ pub struct Model {
 /// Pure: the same tree and overrides give the same model and findings.
 pub fn resolve(tree: &Tree, overrides: &Overrides) -> Outcome<Model> {
     resolve::resolve(tree, overrides)
+}
+
+/// Works out an expression that names nothing: the value of a setting on the command line.
+pub fn constant(expr: &Expr) -> Outcome<Option<Quantity>> {
+    resolve::constant(expr)
 }

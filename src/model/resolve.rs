@@ -18,8 +18,10 @@ use crate::finding::{Finding, Findings, Outcome};
 use crate::geometry::{Axis, Direction};
 use crate::source::Span;
 use crate::syntax::tree::{
-    Join, JoinSetting, JoinSettingKind, Name, PlaceLineKind, PlacedRef, Step, StepLineKind, Tree,
+    Expr, ExprKind, Join, JoinSetting, JoinSettingKind, Name, PlaceLineKind, PlacedRef, Step,
+    StepLineKind, Tree,
 };
+use crate::units::Quantity;
 
 /// The plan's numbers of declared things; what could not be worked out has none.
 #[derive(Default)]
@@ -77,6 +79,17 @@ pub(super) fn resolve(tree: &Tree, overrides: &Overrides) -> Outcome<Model> {
     }
 }
 
+/// Works out an expression that names nothing.
+pub(super) fn constant(expr: &Expr) -> Outcome<Option<Quantity>> {
+    let (all, overrides) = (Declarations::default(), Overrides::default());
+    let evaluator = Evaluator::new(&all, &overrides);
+    let value = evaluator.quantity(expr, None);
+    Outcome {
+        value,
+        findings: evaluator.into_findings(),
+    }
+}
+
 impl<'t> Evaluator<'t> {
     /// Works out every param and let, used or not: a fault in one nobody uses is a fault.
     fn values(&self) {
@@ -84,8 +97,8 @@ impl<'t> Evaluator<'t> {
             self.param(index, param.name.span);
         }
         for constant in &self.all.lets {
-            let name = crate::syntax::tree::Expr {
-                kind: crate::syntax::tree::ExprKind::Name(constant.name.clone()),
+            let name = Expr {
+                kind: ExprKind::Name(constant.name.clone()),
                 span: constant.name.span,
             };
             self.value(&name, None);

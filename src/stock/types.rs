@@ -25,6 +25,12 @@ impl Stock {
         self.sheets.iter().chain(&self.boards)
     }
 
+    /// All layouts with the names of their figures: `layout-1`, `layout-2`, …
+    pub fn named_layouts(&self) -> impl Iterator<Item = (String, &Layout)> {
+        let layouts = self.plans().flat_map(|plan| &plan.layouts).enumerate();
+        layouts.map(|(index, layout)| (format!("layout-{}", index + 1), layout))
+    }
+
     /// All rows of the cut list, in its order.
     pub fn rows(&self) -> impl Iterator<Item = &CutRow> {
         self.cut_list

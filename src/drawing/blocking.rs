@@ -1,0 +1,212 @@
+//! What keeps a piece from moving along a direction.
+//!
+//! A piece is blocked where one of its faces that looks ahead would meet a face that looks back
+//! (Wilson and Latombe 1994, Geometric reasoning about mechanical assembly). The faces are the
+//! real ones, so a shelf slides out of its dadoes towards the front and not upwards.
+#![expect(
+    clippy::indexing_slicing,
+    reason = "axes are 0, 1 and 2; rings are taken by their own length"
+)]
+
+use std::collections::BTreeMap;
+
+use i_overlay::core::fill_rule::FillRule;
+use i_overlay::core::overlay::{Overlay, ShapeType};
+use i_overlay::core::overlay_rule::OverlayRule;
+use i_overlay::i_float::int::point::IntPoint;
+
+use super::bodies::{Grade, add_piece};
+use super::contacts::{Box3, Contacts};
+use super::scene::{BodyId, Scene};
+use crate::build::{Build, PlacedId};
+use crate::geometry::Direction;
+use crate::solid::Solids;
+
+/// Faces that overlap by less than this on each side, in micrometres, pass each other: a tight
+/// fit is no obstacle.
+const PLAY: f64 = 250.0;
+/// Faces that share less than this, in square micrometres, pass each other.
+const LEAST_AREA: f64 = 4e6;
+
+/// A face seen along a direction of movement.
+#[derive(Clone, Debug)]
+struct Flat {
+    /// Lowest and highest corner across the direction.
+    low: [f64; 2],
+    high: [f64; 2],
+    /// Its stretch along the direction.
+    reach: (f64, f64),
+    /// Its rings, where it is more than a rectangle.
+    rings: Option<Vec<Vec<[f64; 2]>>>,
+}
+
+/// Faces of pieces by the direction they look in, worked out when they are asked for.
+pub(super) struct Blocking<'b> {
+    build: &'b Build,
+    solids: &'b Solids,
+    contacts: &'b Contacts,
+    flats: BTreeMap<(PlacedId, Direction), Vec<Flat>>,
+}
+
+impl<'b> Blocking<'b> {
+    /// Nothing is worked out yet.
+    pub(super) fn new(build: &'b Build, solids: &'b Solids, contacts: &'b Contacts) -> Self {
+        Self {
+            build,
+            solids,
+            contacts,
+            flats: BTreeMap::new(),
+        }
+    }
+
+    /// True where `piece` meets `other` on its way along `direction`.
+    pub(super) fn blocks(
+        &mut self,
+        piece: PlacedId,
+        other: PlacedId,
+        direction: Direction,
+    ) -> bool {
+        let (own, its) = (self.contacts.place(piece), self.contacts.place(other));
+        if !in_the_way(&own, &its, direction) {
+            return false;
+        }
+        self.look_up(piece, direction);
+        self.look_up(other, direction.opposite());
+        let (Some(ahead), Some(facing)) = (
+            self.flats.get(&(piece, direction)),
+            self.flats.get(&(other, direction.opposite())),
+        ) else {
+            return false;
+        };
+        ahead.iter().any(|a| facing.iter().any(|b| meet(a, b)))
+    }
+
+    fn look_up(&mut self, piece: PlacedId, direction: Direction) {
+        if self.flats.contains_key(&(piece, direction)) {
+            return;
+        }
+        let mut scene = Scene::new();
+        if let Some(placed) = self.build.piece(piece) {
+            add_piece(
+                &mut scene,
+                BodyId(0),
+                self.build,
+                self.solids,
+                placed,
+                Grade::Coarse,
+                [0.0; 3],
+            );
+        }
+        for way in Direction::ALL {
+            self.flats.insert((piece, way), flats_towards(&scene, way));
+        }
+    }
+}
+
+/// True where the box of `its` lies ahead of or around the box of `own`.
+fn in_the_way(own: &Box3, its: &Box3, direction: Direction) -> bool {
+    let along = direction.axis().index();
+    let across = (0..3).filter(|axis| *axis != along);
+    let beside = across.into_iter().any(|axis| own.shared(its, axis) <= PLAY);
+    let behind = if direction.is_positive() {
+        its.high[along] <= own.low[along] + PLAY
+    } else {
+        its.low[along] >= own.high[along] - PLAY
+    };
+    !beside && !behind
+}
+
+/// The faces of a scene that look in a direction.
+fn flats_towards(scene: &Scene, direction: Direction) -> Vec<Flat> {
+    let along = direction.axis().index();
+    let sign = if direction.is_positive() { 1.0 } else { -1.0 };
+    let (i, j) = ((along + 1) % 3, (along + 2) % 3);
+    scene
+        .faces
+        .iter()
+        .filter(|face| face.normal[along] * sign > 0.05)
+        .map(|face| {
+            let mut low = [f64::INFINITY; 2];
+            let mut high = [f64::NEG_INFINITY; 2];
+            let mut reach = (f64::INFINITY, f64::NEG_INFINITY);
+            for point in face.rings.iter().flatten() {
+                for (k, axis) in [i, j].into_iter().enumerate() {
+                    low[k] = low[k].min(point[axis]);
+                    high[k] = high[k].max(point[axis]);
+                }
+                let level = point[along] * sign;
+                reach = (reach.0.min(level), reach.1.max(level));
+            }
+            let rings: Vec<Vec<[f64; 2]>> = face
+                .rings
+                .iter()
+                .map(|ring| ring.iter().map(|point| [point[i], point[j]]).collect())
+                .collect();
+            let plain = matches!(rings.as_slice(), [ring] if ring.len() == 4 && {
+                let area = super::fills::area(ring).abs();
+                area > (high[0] - low[0]) * (high[1] - low[1]) * 0.9999
+            });
+            Flat {
+                low,
+                high,
+                reach,
+                rings: (!plain).then_some(rings),
+            }
+        })
+        .collect()
+}
+
+/// True where face `a`, moving on, meets face `b`.
+fn meet(a: &Flat, b: &Flat) -> bool {
+    // Both are measured along the way each looks: ahead of `a` lies the turned stretch of `b`.
+    if -b.reach.0 < a.reach.0 - PLAY {
+        return false;
+    }
+    let shared = [0, 1].map(|k| a.high[k].min(b.high[k]) - a.low[k].max(b.low[k]));
+    if shared[0] <= 2.0 * PLAY || shared[1] <= 2.0 * PLAY {
+        return false;
+    }
+    match (&a.rings, &b.rings) {
+        (None, None) => shared[0] * shared[1] > LEAST_AREA,
+        (own, its) => {
+            let own = own.clone().unwrap_or_else(|| vec![rectangle(a)]);
+            let its = its.clone().unwrap_or_else(|| vec![rectangle(b)]);
+            shared_area(&own, &its) > LEAST_AREA
+        }
+    }
+}
+
+fn rectangle(flat: &Flat) -> Vec<[f64; 2]> {
+    let ([l, b], [r, t]) = (flat.low, flat.high);
+    vec![[l, b], [r, b], [r, t], [l, t]]
+}
+
+/// The area two faces share, in square micrometres.
+fn shared_area(own: &[Vec<[f64; 2]>], its: &[Vec<[f64; 2]>]) -> f64 {
+    let point = |[x, y]: &[f64; 2]| {
+        #[expect(
+            clippy::cast_possible_truncation,
+            reason = "kept inside the limits first"
+        )]
+        let whole = |value: f64| value.clamp(-1e9, 1e9) as i32;
+        IntPoint::new(whole(*x), whole(*y))
+    };
+    let mut overlay: Overlay<i32> = Overlay::new(64);
+    for (rings, role) in [(own, ShapeType::Subject), (its, ShapeType::Clip)] {
+        for ring in rings {
+            overlay.add_path_iter(ring.iter().map(point), role);
+        }
+    }
+    overlay
+        .overlay(OverlayRule::Intersect, FillRule::EvenOdd)
+        .iter()
+        .flatten()
+        .map(|ring| {
+            let points: Vec<[f64; 2]> = ring
+                .iter()
+                .map(|point| [f64::from(point.x), f64::from(point.y)])
+                .collect();
+            super::fills::area(&points)
+        })
+        .sum()
+}

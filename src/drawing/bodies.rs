@@ -1,0 +1,152 @@
+//! Parts in their places: shells brought from a part's frame into the world.
+
+use super::scene::{BodyId, EdgeKind, Scene, SceneEdge, SceneFace};
+use super::view::WorldPoint;
+use crate::build::{Build, Part, PlacedPart};
+use crate::geometry::{Axis, Direction, Interval, PartAxis};
+use crate::solid::{Joining, Point, Shell, Solids};
+use crate::units::Length;
+
+/// Which grade of a part's solid is drawn.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Grade {
+    /// With every feature.
+    Fine,
+    /// With small holes as marks.
+    Coarse,
+}
+
+/// Nanometres to the nearest micrometre.
+#[expect(
+    clippy::cast_precision_loss,
+    reason = "worlds are below 2^53 µm, nine million kilometres"
+)]
+pub(super) fn micrometres(nm: i64) -> f64 {
+    nm.saturating_add(500).div_euclid(1_000) as f64
+}
+
+/// A length of the world in micrometres.
+pub(super) fn length(length: Length) -> f64 {
+    micrometres(length.nm())
+}
+
+/// How a part's frame lies in the world.
+struct Lie<'p> {
+    piece: &'p PlacedPart,
+    part: &'p Part,
+}
+
+impl Lie<'_> {
+    /// For a world axis: the part axis that runs along it, and which way.
+    fn along(&self, axis: Axis) -> (PartAxis, Direction) {
+        let along = self.piece.orientation.part_axis(axis);
+        (along, self.piece.orientation.direction(along))
+    }
+
+    fn point(&self, point: &Point) -> WorldPoint {
+        let mut world = [0.0; 3];
+        for (axis, part) in Axis::ALL.into_iter().zip(world.iter_mut()) {
+            let (along, way) = self.along(axis);
+            let place = reach(&self.piece.place, axis.index());
+            let start = reach(&self.part.extent, along.index()).low.nm();
+            let from = point.get(along.index()).copied().unwrap_or_default() - start;
+            *part = micrometres(if way.is_positive() {
+                place.low.nm() + from
+            } else {
+                place.high.nm() - from
+            });
+        }
+        world
+    }
+
+    fn vector(&self, vector: [f64; 3]) -> [f64; 3] {
+        let mut world = [0.0; 3];
+        for (axis, part) in Axis::ALL.into_iter().zip(world.iter_mut()) {
+            let (along, way) = self.along(axis);
+            let value = vector.get(along.index()).copied().unwrap_or_default();
+            *part = if way.is_positive() { value } else { -value };
+        }
+        world
+    }
+}
+
+fn reach(intervals: &[Interval; 3], index: usize) -> Interval {
+    intervals.get(index).copied().unwrap_or_default()
+}
+
+/// Adds a placed piece to a scene, moved by `offset` micrometres.
+pub(super) fn add_piece(
+    scene: &mut Scene,
+    body: BodyId,
+    build: &Build,
+    solids: &Solids,
+    piece: &PlacedPart,
+    grade: Grade,
+    offset: [f64; 3],
+) {
+    let (Some(part), Some(solid)) = (build.part(piece.part), solids.part(piece.part)) else {
+        return;
+    };
+    let shell = match grade {
+        Grade::Fine => &solid.fine,
+        Grade::Coarse => &solid.coarse,
+    };
+    let lie = Lie { piece, part };
+    let [dx, dy, dz] = offset;
+    let point = |point: &Point| {
+        let [x, y, z] = lie.point(point);
+        [x + dx, y + dy, z + dz]
+    };
+    add_mapped(scene, body, shell, point, |vector| lie.vector(vector));
+}
+
+/// Adds a shell that is in the world already, moved by `offset` micrometres.
+pub(super) fn add_shell(scene: &mut Scene, body: BodyId, shell: &Shell, offset: [f64; 3]) {
+    let [dx, dy, dz] = offset;
+    let point = |point: &Point| {
+        let [x, y, z] = point.map(micrometres);
+        [x + dx, y + dy, z + dz]
+    };
+    add_mapped(scene, body, shell, point, |vector| vector);
+}
+
+fn add_mapped(
+    scene: &mut Scene,
+    body: BodyId,
+    shell: &Shell,
+    point: impl Fn(&Point) -> WorldPoint,
+    vector: impl Fn([f64; 3]) -> [f64; 3],
+) {
+    for face in &shell.faces {
+        scene.faces.push(SceneFace {
+            body,
+            normal: vector(face.normal),
+            rings: face
+                .rings
+                .iter()
+                .map(|ring| ring.iter().map(&point).collect())
+                .collect(),
+        });
+    }
+    for edge in &shell.edges {
+        let [a, b] = &edge.ends;
+        scene.edges.push(SceneEdge {
+            body,
+            kind: match edge.joining {
+                Joining::Sharp => EdgeKind::Sharp,
+                Joining::Smooth => EdgeKind::Smooth,
+                Joining::Seam => EdgeKind::Seam,
+            },
+            ends: [point(a), point(b)],
+            normals: edge.normals.map(&vector),
+        });
+    }
+}
+
+/// Lowest and highest corner of a piece in micrometres.
+pub(super) fn corners(place: &[Interval; 3]) -> (WorldPoint, WorldPoint) {
+    (
+        place.map(|reach| length(reach.low)),
+        place.map(|reach| length(reach.high)),
+    )
+}

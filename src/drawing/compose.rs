@@ -1,0 +1,212 @@
+//! From a scene to a figure: scale, marks, references, and the frame around them.
+
+use std::collections::BTreeMap;
+
+use super::anchor::anchor;
+use super::contacts::{Box3, Contacts};
+use super::grid::Bounds;
+use super::picture::{Ink, Picture, Sheet, marks};
+use super::references::{COLUMN_MM, Reference, Weight, lay_references};
+use super::scene::{BodyId, Scene};
+use super::view::View;
+use crate::build::{Build, PlacedId};
+use crate::display::{Area, Figure, Mark, PT_PER_MM, Spot};
+use crate::solid::Solids;
+use crate::text::Fonts;
+
+/// What every figure is drawn from.
+pub(super) struct Studio<'s> {
+    pub(super) build: &'s Build,
+    pub(super) solids: &'s Solids,
+    pub(super) fonts: &'s Fonts,
+    pub(super) contacts: Contacts,
+}
+
+/// Width of the text column, in millimetres: figures are no wider.
+pub(super) const WIDTH_MM: f64 = 175.0;
+/// Nothing is drawn larger than this many times its size.
+const LARGEST_SCALE: f64 = 1.0;
+/// Left free around a figure, in points: half of the widest line, and a hair.
+const MARGIN_PT: f64 = 1.5;
+
+/// The scale, in points for a micrometre, at which `bounds` fit into a width and a height.
+pub(super) fn fit(bounds: &Bounds, width_mm: f64, height_mm: f64) -> f64 {
+    let [width, height] = bounds.size();
+    let largest = PT_PER_MM / 1000.0 * LARGEST_SCALE;
+    let along = |size: f64, mm: f64| {
+        if size > 0.0 {
+            mm * PT_PER_MM / size
+        } else {
+            largest
+        }
+    };
+    along(width, width_mm)
+        .min(along(height, height_mm))
+        .min(largest)
+}
+
+/// The bounds of boxes in a view.
+pub(super) fn bounds_of<'b>(boxes: impl Iterator<Item = &'b Box3>, view: &View) -> Bounds {
+    let mut bounds = Bounds::NONE;
+    for item in boxes {
+        for corner in item.corners() {
+            let [x, y, _] = view.project(corner);
+            bounds.take(x, y);
+        }
+    }
+    bounds
+}
+
+/// The area that a picture takes on its sheet.
+pub(super) fn area_of(bounds: &Bounds, sheet: &Sheet) -> Area {
+    let [width, height] = bounds.size();
+    let corner = sheet.spot([
+        bounds.low.first().copied().unwrap_or_default(),
+        bounds.high.last().copied().unwrap_or_default(),
+    ]);
+    Area {
+        x: corner.x,
+        y: corner.y,
+        width: width * sheet.scale,
+        height: height * sheet.scale,
+    }
+}
+
+/// A scene with how its bodies are drawn and which pieces they are.
+#[derive(Default)]
+pub(super) struct Staging {
+    pub(super) scene: Scene,
+    pub(super) inks: BTreeMap<BodyId, Ink>,
+    pub(super) pieces: BTreeMap<BodyId, PlacedId>,
+}
+
+/// A picture of a staging with references to the pieces that `named` gives a weight.
+pub(super) fn referenced_figure(
+    studio: &Studio<'_>,
+    staging: &Staging,
+    view: &View,
+    height_mm: f64,
+    named: &BTreeMap<PlacedId, Weight>,
+    alternative: String,
+) -> Figure {
+    let picture = Picture::take(&staging.scene, view);
+    let columns = if named.is_empty() {
+        0.0
+    } else {
+        2.0 * COLUMN_MM
+    };
+    let scale = fit(&picture.bounds, WIDTH_MM - columns - 1.5, height_mm);
+    let sheet = Sheet::new(&picture.bounds, scale, Spot::default());
+    let mut drawn = marks(&staging.scene, view, &picture, &staging.inks, &sheet);
+    let references = references(studio, staging, &picture, &sheet, named);
+    let area = area_of(&picture.bounds, &sheet);
+    drawn.extend(lay_references(studio.fonts, &references, area));
+    framed(drawn, alternative)
+}
+
+/// One reference for each part among the named pieces, at the piece that shows most.
+fn references(
+    studio: &Studio<'_>,
+    staging: &Staging,
+    picture: &Picture,
+    sheet: &Sheet,
+    named: &BTreeMap<PlacedId, Weight>,
+) -> Vec<Reference> {
+    let mut best: BTreeMap<&str, (Reference, f64)> = BTreeMap::new();
+    for (body, piece) in &staging.pieces {
+        let (Some(weight), Some(part)) = (named.get(piece), studio.build.part_of(*piece)) else {
+            continue;
+        };
+        let own = picture.fills.iter().filter(|fill| fill.body == *body);
+        let found = anchor(own);
+        let (spot, room) = match found {
+            Some((point, room)) => (sheet.spot(point), room),
+            // Nothing of it is seen: it is counted with the others of its part, if there are.
+            None => (Spot::default(), f64::NEG_INFINITY),
+        };
+        let entry = best.entry(part.label.as_str()).or_insert_with(|| {
+            let reference = Reference {
+                label: part.label.clone(),
+                count: 0,
+                anchor: spot,
+                rank: *weight,
+            };
+            (reference, f64::NEG_INFINITY)
+        });
+        let stronger = *weight == Weight::Strong && entry.0.rank == Weight::Quiet;
+        if stronger {
+            entry.0.count = 0;
+            entry.0.rank = Weight::Strong;
+            entry.1 = f64::NEG_INFINITY;
+        }
+        if *weight == entry.0.rank {
+            entry.0.count += 1;
+            if room > entry.1 {
+                entry.0.anchor = spot;
+                entry.1 = room;
+            }
+        }
+    }
+    best.into_values()
+        .filter(|(_, room)| *room > 0.0)
+        .map(|(reference, _)| reference)
+        .map(|mut reference| {
+            // What is there already is named, not counted.
+            if reference.rank == Weight::Quiet {
+                reference.count = 1;
+            }
+            reference
+        })
+        .collect()
+}
+
+/// Marks moved so that they fill a figure from its upper left corner.
+pub(super) fn framed(marks: Vec<Mark>, alternative: String) -> Figure {
+    let mut low = Spot::new(f64::INFINITY, f64::INFINITY);
+    let mut high = Spot::new(f64::NEG_INFINITY, f64::NEG_INFINITY);
+    let mut take = |spot: Spot| {
+        low = Spot::new(low.x.min(spot.x), low.y.min(spot.y));
+        high = Spot::new(high.x.max(spot.x), high.y.max(spot.y));
+    };
+    for mark in &marks {
+        extent(mark, &mut take);
+    }
+    if low.x > high.x {
+        return Figure {
+            alternative,
+            ..Figure::default()
+        };
+    }
+    let (dx, dy) = (MARGIN_PT - low.x, MARGIN_PT - low.y);
+    Figure {
+        width: high.x - low.x + 2.0 * MARGIN_PT,
+        height: high.y - low.y + 2.0 * MARGIN_PT,
+        marks: marks.iter().map(|mark| mark.shifted(dx, dy)).collect(),
+        alternative,
+    }
+}
+
+/// Calls `take` with spots around a mark.
+fn extent(mark: &Mark, take: &mut impl FnMut(Spot)) {
+    use crate::display::PathPiece::{Close, Curve, Line, Move};
+    match mark {
+        Mark::Stroke { path, .. } | Mark::Fill { path, .. } => {
+            for piece in &path.pieces {
+                match *piece {
+                    Move(to) | Line(to) => take(to),
+                    Curve(a, b, to) => [a, b, to].into_iter().for_each(&mut *take),
+                    Close => {}
+                }
+            }
+        }
+        Mark::Text(run) => {
+            let width: f64 = run.glyphs.iter().map(|glyph| glyph.advance).sum();
+            take(run.origin.shifted(0.0, -run.size * 0.8));
+            take(run.origin.shifted(width, run.size * 0.22));
+        }
+        Mark::Link { area, .. } => {
+            take(Spot::new(area.x, area.y));
+            take(Spot::new(area.x + area.width, area.y + area.height));
+        }
+    }
+}

@@ -1,0 +1,325 @@
+//! Where exploded pieces go: along directions they can really travel.
+//!
+//! Again and again a piece that nothing blocks is taken away along the direction with the least
+//! way out (Li et al. 2008, Automated Generation of Interactive 3D Exploded View Diagrams); its
+//! offset is that of what it comes off, plus the way out, plus a gap. An author's `pull` wins.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::blocking::Blocking;
+use super::bodies::length;
+use super::contacts::{Box3, Contacts, Touch};
+use super::view::{View, plus, times};
+use crate::build::{Build, PlacedId, Pull};
+use crate::geometry::Direction;
+use crate::solid::Solids;
+
+/// How a piece is drawn away from its place.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Move {
+    /// Away from its place, in micrometres.
+    pub(super) offset: [f64; 3],
+    /// What it comes off, and where its own way goes; none for a piece that stays.
+    pub(super) way: Option<Way>,
+}
+
+/// The way of a piece off another.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Way {
+    /// Off which piece, if it touches any.
+    pub(super) parent: Option<PlacedId>,
+    /// Where to.
+    pub(super) direction: Direction,
+    /// How far, in micrometres.
+    pub(super) distance: f64,
+}
+
+/// What is exploded.
+pub(super) struct Explosion<'e> {
+    /// Stays where it is.
+    pub(super) standing: &'e [PlacedId],
+    /// Is drawn away; what was added last goes first.
+    pub(super) moving: &'e [PlacedId],
+    /// The author's wishes.
+    pub(super) pulls: &'e [Pull],
+    /// From where it is seen, if that is settled.
+    pub(super) view: Option<View>,
+}
+
+/// Unit vector of a direction.
+pub(super) fn unit(direction: Direction) -> [f64; 3] {
+    let mut vector = [0.0; 3];
+    if let Some(part) = vector.get_mut(direction.axis().index()) {
+        *part = if direction.is_positive() { 1.0 } else { -1.0 };
+    }
+    vector
+}
+
+/// Moves of every moving piece.
+pub(super) fn explode(
+    build: &Build,
+    solids: &Solids,
+    contacts: &Contacts,
+    explosion: &Explosion<'_>,
+) -> BTreeMap<PlacedId, Move> {
+    let mut removal = Removal::new(build, solids, contacts, explosion);
+    let mut taken = Vec::new();
+    while let Some(step) = removal.next() {
+        taken.push(step);
+    }
+    // The last piece taken away is the nearest: its offset is known first.
+    let mut moves: BTreeMap<PlacedId, Move> = BTreeMap::new();
+    for step in taken.into_iter().rev() {
+        let offset_of = |piece: PlacedId| moves.get(&piece).map_or([0.0; 3], |moved| moved.offset);
+        let farness = |touch: &&Touch| {
+            let offset = offset_of(touch.other);
+            offset.iter().map(|part| part.abs()).sum::<f64>()
+        };
+        let parent = contacts
+            .of_piece(step.piece)
+            .iter()
+            .filter(|touch| step.rest.contains(&touch.other))
+            .min_by(|a, b| {
+                farness(a)
+                    .total_cmp(&farness(b))
+                    .then(b.area().total_cmp(&a.area()))
+            })
+            .map(|touch| touch.other);
+        let base = parent.map_or([0.0; 3], offset_of);
+        let moved = match step.way {
+            None => Move {
+                offset: base,
+                way: None,
+            },
+            Some((direction, distance)) => Move {
+                offset: plus(base, times(unit(direction), distance)),
+                way: Some(Way {
+                    parent,
+                    direction,
+                    distance,
+                }),
+            },
+        };
+        moves.insert(step.piece, moved);
+    }
+    moves
+}
+
+/// A piece taken away, and what was left then.
+struct Taken {
+    piece: PlacedId,
+    way: Option<(Direction, f64)>,
+    rest: BTreeSet<PlacedId>,
+}
+
+/// The state of taking pieces away.
+struct Removal<'r> {
+    contacts: &'r Contacts,
+    explosion: &'r Explosion<'r>,
+    /// Pieces not yet taken away, in the order they came.
+    left: Vec<PlacedId>,
+    /// Everything that is still there.
+    rest: BTreeSet<PlacedId>,
+    /// What keeps a piece from going each way.
+    blockers: BTreeMap<(PlacedId, Direction), Vec<PlacedId>>,
+    /// The piece that stays, where nothing stands yet.
+    base: Option<PlacedId>,
+    gap: f64,
+    farthest: f64,
+}
+
+impl<'r> Removal<'r> {
+    fn new(
+        build: &Build,
+        solids: &Solids,
+        contacts: &'r Contacts,
+        explosion: &'r Explosion<'r>,
+    ) -> Self {
+        let left: Vec<PlacedId> = explosion.moving.to_vec();
+        let rest: BTreeSet<PlacedId> = left.iter().chain(explosion.standing).copied().collect();
+        let mut all = Box3::NONE;
+        for piece in &rest {
+            all.join(&contacts.place(*piece));
+        }
+        let mut blocking = Blocking::new(build, solids, contacts);
+        let mut blockers = BTreeMap::new();
+        for piece in &left {
+            for way in Direction::ALL {
+                let list: Vec<PlacedId> = rest
+                    .iter()
+                    .filter(|other| **other != *piece && blocking.blocks(*piece, **other, way))
+                    .copied()
+                    .collect();
+                blockers.insert((*piece, way), list);
+            }
+        }
+        let volume = |piece: &PlacedId| {
+            let place = contacts.place(*piece);
+            (0..3).map(|axis| place.size(axis)).product::<f64>()
+        };
+        let base = if explosion.standing.is_empty() {
+            let most = left.iter().map(volume).fold(0.0, f64::max);
+            left.iter()
+                .find(|piece| volume(piece) >= most * 0.999)
+                .copied()
+        } else {
+            None
+        };
+        let diagonal = all.diagonal();
+        Self {
+            contacts,
+            explosion,
+            left,
+            rest,
+            blockers,
+            base,
+            gap: (diagonal * 0.09).clamp(15_000.0, 160_000.0),
+            farthest: diagonal * 0.7,
+        }
+    }
+
+    /// The next piece to go; none when all have gone.
+    fn next(&mut self) -> Option<Taken> {
+        let candidates: Vec<PlacedId> = self
+            .left
+            .iter()
+            .rev()
+            .filter(|piece| self.left.len() == 1 || Some(**piece) != self.base)
+            .copied()
+            .collect();
+        let mut best: Option<(f64, PlacedId, Option<(Direction, f64)>)> = None;
+        for (late, piece) in (0_u32..).zip(candidates) {
+            if Some(piece) == self.base && self.left.len() == 1 {
+                best = Some((0.0, piece, self.wish(piece)));
+                continue;
+            }
+            let (cost, way) = self.cheapest(piece);
+            // What came in last goes first, unless another is much easier to take.
+            let cost = cost + f64::from(late) * self.gap * 0.5;
+            if best.as_ref().is_none_or(|(least, _, _)| cost < *least) {
+                best = Some((cost, piece, way));
+            }
+        }
+        let (_, piece, way) = best?;
+        self.left.retain(|other| *other != piece);
+        self.rest.remove(&piece);
+        Some(Taken {
+            piece,
+            way,
+            rest: self.rest.clone(),
+        })
+    }
+
+    /// The author's wish for a piece.
+    fn wish(&self, piece: PlacedId) -> Option<(Direction, f64)> {
+        let pull = self
+            .explosion
+            .pulls
+            .iter()
+            .find(|pull| pull.piece == piece)?;
+        let distance = pull.distance.map_or_else(
+            || self.distance(piece, pull.direction),
+            |distance| length(distance.abs()),
+        );
+        Some((pull.direction, distance))
+    }
+
+    /// The best way for a piece, and what it costs.
+    fn cheapest(&self, piece: PlacedId) -> (f64, Option<(Direction, f64)>) {
+        if let Some(wish) = self.wish(piece) {
+            return (0.0, Some(wish));
+        }
+        let touches = self.touches(piece).count();
+        if touches == 0 {
+            return (0.0, None);
+        }
+        let mut best: Option<(f64, Direction)> = None;
+        for way in Direction::ALL {
+            let in_the_way = self
+                .blockers
+                .get(&(piece, way))
+                .into_iter()
+                .flatten()
+                .filter(|other| self.rest.contains(other))
+                .count();
+            let stuck = if in_the_way > 0 { 1e9 } else { 0.0 };
+            let cost = stuck * f64::from(u32::try_from(in_the_way).unwrap_or(1))
+                + self.distance(piece, way)
+                + self.dislike(piece, way);
+            if best.is_none_or(|(least, _)| cost < least) {
+                best = Some((cost, way));
+            }
+        }
+        match best {
+            Some((cost, way)) => (cost, Some((way, self.distance(piece, way)))),
+            None => (0.0, None),
+        }
+    }
+
+    fn touches(&self, piece: PlacedId) -> impl Iterator<Item = &Touch> {
+        self.contacts
+            .of_piece(piece)
+            .iter()
+            .filter(|touch| self.rest.contains(&touch.other))
+    }
+
+    /// How far a piece goes along a direction until it is clear of what it touches, and a gap.
+    fn distance(&self, piece: PlacedId, way: Direction) -> f64 {
+        let own = self.contacts.place(piece);
+        let axis = way.axis().index();
+        let pick = |ends: [f64; 3]| ends.get(axis).copied().unwrap_or_default();
+        let out = self
+            .touches(piece)
+            .map(|touch| {
+                let its = self.contacts.place(touch.other);
+                let beside = (0..3).any(|other| other != axis && own.shared(&its, other) <= 500.0);
+                if beside {
+                    return 0.0;
+                }
+                if way.is_positive() {
+                    pick(its.high) - pick(own.low)
+                } else {
+                    pick(own.high) - pick(its.low)
+                }
+            })
+            .fold(0.0, f64::max);
+        (out + self.gap).min(self.farthest.max(self.gap))
+    }
+
+    /// What speaks against a direction beside its length: out of the reader's sight, through the
+    /// floor, or along a face it touches where it could come straight off.
+    fn dislike(&self, piece: PlacedId, way: Direction) -> f64 {
+        let away = self
+            .explosion
+            .view
+            .map_or(0.0, |view| -view.towards_eye(unit(way)));
+        let floor = if way == Direction::Bottom { 2.5 } else { 0.0 };
+        let back =
+            if self.explosion.view.is_none() && matches!(way, Direction::Back | Direction::Left) {
+                0.6
+            } else {
+                0.0
+            };
+        let off = |touch: &Touch| {
+            let its = self.contacts.place(touch.other);
+            let own = self.contacts.place(piece);
+            let axis = way.axis().index();
+            let pick = |middle: [f64; 3]| middle.get(axis).copied().unwrap_or_default();
+            let apart = (pick(own.middle()) - pick(its.middle()))
+                * if way.is_positive() { 1.0 } else { -1.0 };
+            touch.axis == axis && apart > 0.0
+        };
+        let touched: f64 = self.touches(piece).map(Touch::area).sum();
+        let straight: f64 = self
+            .touches(piece)
+            .filter(|t| off(t))
+            .map(Touch::area)
+            .sum();
+        let sideways = if touched > 0.0 {
+            1.0 - straight / touched
+        } else {
+            0.0
+        };
+        self.gap * (away.max(0.0) * 2.0 + floor + back + sideways * 2.0)
+    }
+}

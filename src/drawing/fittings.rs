@@ -1,0 +1,248 @@
+//! Screws, dowels and loose tenons where they go in: small solids drawn back along their axis.
+
+use std::collections::BTreeMap;
+
+use super::bodies::{add_shell, length};
+use super::explode::Move;
+use super::scene::{BodyId, Scene};
+use super::view::{WorldPoint, dot, minus, plus, times};
+use crate::build::{Build, Fastener, Hardware, HardwareKind, Joint, PlacedId};
+use crate::solid::{BodyEdge, BodyFace, Joining, Shell, SurfaceId, rod};
+use crate::units::Length;
+
+/// A step shows no more of them than this; a plan of a thousand screws shows the first.
+const MOST: usize = 60;
+
+/// What a fastener needs to be drawn.
+struct Drawn<'f> {
+    fastener: &'f Fastener,
+    hardware: &'f Hardware,
+    /// Away from its place.
+    offset: [f64; 3],
+    /// The line in the air that shows where it goes.
+    axis: Option<[WorldPoint; 2]>,
+}
+
+/// Adds the fasteners of joints to a scene; `thinnest` is the smallest radius that is still
+/// seen on paper, in micrometres. Gives how many bodies were added from `body` on.
+pub(super) fn add_fittings(
+    scene: &mut Scene,
+    body: BodyId,
+    build: &Build,
+    joints: &[usize],
+    moves: &BTreeMap<PlacedId, Move>,
+    thinnest: f64,
+    gap: f64,
+) -> u32 {
+    let offset = |piece: PlacedId| moves.get(&piece).map_or([0.0; 3], |moved| moved.offset);
+    let mut drawn = Vec::new();
+    for joint in joints.iter().filter_map(|index| build.joints.get(*index)) {
+        for fastener in &joint.fasteners {
+            let Some(hardware) = build.hardware.get(fastener.hardware.0) else {
+                continue;
+            };
+            let offsets = (offset(joint.part), offset(joint.to));
+            drawn.extend(drawn_back(build, joint, fastener, hardware, offsets, gap));
+        }
+    }
+    let mut next = body.0;
+    for drawn in drawn.into_iter().take(MOST) {
+        let shell = shape(drawn.hardware, drawn.fastener, thinnest);
+        add_shell(scene, BodyId(next), &shell, drawn.offset);
+        if let Some(axis) = drawn.axis {
+            scene.add_line(BodyId(next), axis);
+        }
+        next += 1;
+    }
+    next - body.0
+}
+
+fn point(lengths: [Length; 3]) -> WorldPoint {
+    lengths.map(length)
+}
+
+/// Where a fastener is drawn; none where it would only be in the way.
+fn drawn_back<'f>(
+    build: &Build,
+    joint: &Joint,
+    fastener: &'f Fastener,
+    hardware: &'f Hardware,
+    (of_part, of_other): ([f64; 3], [f64; 3]),
+    gap: f64,
+) -> Option<Drawn<'f>> {
+    let (from, to) = (point(fastener.from), point(fastener.to));
+    let run = minus(to, from);
+    let long = dot(run, run).sqrt();
+    if long <= 0.0 {
+        return None;
+    }
+    let axis = times(run, 1.0 / long);
+    match hardware.kind {
+        HardwareKind::Goods => None,
+        HardwareKind::WoodScrew | HardwareKind::PocketScrew => {
+            // It comes from outside of the piece that its head rests in.
+            let near = plus(from, times(run, 0.1));
+            let in_part = build
+                .piece(joint.part)
+                .is_some_and(|piece| holds(&piece.place, near));
+            let base = if in_part { of_part } else { of_other };
+            let back = times(axis, -(long + gap));
+            let offset = plus(base, back);
+            Some(Drawn {
+                fastener,
+                hardware,
+                offset,
+                axis: Some([plus(to, offset), plus(from, base)]),
+            })
+        }
+        HardwareKind::Dowel | HardwareKind::LooseTenon => {
+            let apart = minus(of_part, of_other);
+            let along = dot(apart, axis);
+            if along.abs() < long * 0.8 {
+                // Both pieces come together sideways: it stands in the piece it comes to.
+                return Some(Drawn {
+                    fastener,
+                    hardware,
+                    offset: of_other,
+                    axis: None,
+                });
+            }
+            let middle = times(plus(of_part, of_other), 0.5);
+            let centre = times(plus(from, to), 0.5);
+            Some(Drawn {
+                fastener,
+                hardware,
+                offset: middle,
+                axis: Some([plus(centre, of_part), plus(centre, of_other)]),
+            })
+        }
+    }
+}
+
+fn holds(place: &[crate::geometry::Interval; 3], point: WorldPoint) -> bool {
+    place
+        .iter()
+        .zip(point)
+        .all(|(reach, value)| length(reach.low) - 1.0 <= value && value <= length(reach.high) + 1.0)
+}
+
+/// The solid of a fastener in its place.
+fn shape(hardware: &Hardware, fastener: &Fastener, thinnest: f64) -> Shell {
+    let mm = |micrometres: f64| Length::from_mm_f64(micrometres / 1000.0);
+    let run = minus(point(fastener.to), point(fastener.from));
+    let long = dot(run, run).sqrt();
+    let diameter = hardware.diameter.map_or(long / 8.0, length);
+    let radius = (diameter / 2.0).max(thinnest);
+    let profile: Vec<(f64, f64)> = match hardware.kind {
+        HardwareKind::WoodScrew => {
+            let head = hardware.head.map_or(diameter, |head| length(head) / 2.0);
+            let head = head.max(radius * 1.8);
+            let sunk = (head - radius).min(long / 3.0);
+            let tip = (radius * 3.0).min(long / 4.0);
+            vec![
+                (0.0, head),
+                (sunk, radius),
+                (long - tip, radius),
+                (long, radius * 0.1),
+            ]
+        }
+        HardwareKind::PocketScrew => {
+            let head = hardware.head.map_or(diameter, |head| length(head) / 2.0);
+            let head = head.max(radius * 1.8);
+            let thick = (head * 0.6).min(long / 4.0);
+            let tip = (radius * 3.0).min(long / 4.0);
+            vec![
+                (0.0, head),
+                (thick, head),
+                (thick, radius),
+                (long - tip, radius),
+                (long, radius * 0.1),
+            ]
+        }
+        HardwareKind::Dowel | HardwareKind::Goods => {
+            let bevel = (radius * 0.25).min(long / 6.0);
+            vec![
+                (0.0, radius - bevel),
+                (bevel, radius),
+                (long - bevel, radius),
+                (long, radius - bevel),
+            ]
+        }
+        HardwareKind::LooseTenon => return tenon(hardware, fastener, thinnest),
+    };
+    let profile: Vec<(Length, Length)> = profile
+        .into_iter()
+        .map(|(along, radius)| (mm(along), mm(radius)))
+        .collect();
+    rod(fastener.from, fastener.to, &profile)
+}
+
+/// A loose tenon: a block about its axis, its width along the longer of the other two axes that
+/// lie level, its thickness along the third.
+fn tenon(hardware: &Hardware, fastener: &Fastener, thinnest: f64) -> Shell {
+    let axis = fastener.driven.axis().index();
+    let least = Length::from_mm_f64(thinnest * 2.0 / 1000.0);
+    let thickness = hardware.thickness.unwrap_or_default().max(least);
+    let width = hardware.width.unwrap_or_default().max(thickness);
+    let mut low = [0_i64; 3];
+    let mut high = [0_i64; 3];
+    // Across and deep lie level; the width takes the first of them the axis leaves free.
+    let wide = if axis == 0 { 1 } else { 0 };
+    for k in 0..3 {
+        let pick = |ends: &[Length; 3]| ends.get(k).copied().unwrap_or_default().nm();
+        let (a, b) = (pick(&fastener.from), pick(&fastener.to));
+        let grown = if k == axis {
+            0
+        } else if k == wide {
+            width.nm() / 2
+        } else {
+            thickness.nm() / 2
+        };
+        if let (Some(low), Some(high)) = (low.get_mut(k), high.get_mut(k)) {
+            *low = a.min(b) - grown;
+            *high = a.max(b) + grown;
+        }
+    }
+    block(low, high)
+}
+
+/// A box between two corners, in nanometres.
+fn block(low: [i64; 3], high: [i64; 3]) -> Shell {
+    let corner = |bits: usize| {
+        let mut corner = low;
+        for (k, part) in corner.iter_mut().enumerate() {
+            if bits >> k & 1 == 1 {
+                *part = high.get(k).copied().unwrap_or_default();
+            }
+        }
+        corner
+    };
+    let unit = |axis: usize, sign: f64| {
+        let mut normal = [0.0; 3];
+        if let Some(part) = normal.get_mut(axis) {
+            *part = sign;
+        }
+        normal
+    };
+    let mut shell = Shell::default();
+    for axis in 0..3_usize {
+        let (i, j) = (1 << ((axis + 1) % 3), 1 << ((axis + 2) % 3));
+        for (side, sign) in [(0, -1.0), (1 << axis, 1.0)] {
+            shell.faces.push(BodyFace {
+                surface: SurfaceId(0),
+                normal: unit(axis, sign),
+                rings: vec![[0, i, i | j, j].map(|bits| corner(side | bits)).to_vec()],
+            });
+        }
+        for (u, su) in [(0, -1.0), (i, 1.0)] {
+            for (v, sv) in [(0, -1.0), (j, 1.0)] {
+                shell.edges.push(BodyEdge {
+                    joining: Joining::Sharp,
+                    ends: [corner(u | v), corner(u | v | 1 << axis)],
+                    normals: [unit((axis + 1) % 3, su), unit((axis + 2) % 3, sv)],
+                });
+            }
+        }
+    }
+    shell
+}

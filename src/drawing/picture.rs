@@ -1,0 +1,261 @@
+//! A scene as marks: fills by tone, then lines by pen.
+
+use std::collections::BTreeMap;
+
+use super::chains::{chain, run};
+use super::fills::{VisibleFill, visible_among};
+use super::front::Front;
+use super::grid::Bounds;
+use super::hidden_lines::{VisibleLine, drawn_before};
+use super::pens::{MEDIUM_MM, NARROW_MM, PALE_INK, THIN_MM, TRACE_INK, WIDE_MM, dash_dot, line};
+use super::scene::{BodyId, EdgeKind, Scene};
+use super::view::View;
+use crate::display::{Ends, Mark, PT_PER_MM, Path, PathPiece, Pen, Spot, Tone};
+
+/// How a body is drawn.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) enum Ink {
+    /// Strong tones by face, medium lines: the picture on the cover.
+    Shaded,
+    /// White, wide lines: what comes in, or what is shown for itself.
+    New,
+    /// Pale grey, thin lines: what is there already.
+    Built,
+    /// A screw, dowel or tenon.
+    Hardware,
+    /// The way a part or a screw goes: a thin dash-dotted line in the air.
+    Way,
+}
+
+/// What is drawn of a scene, in micrometres of the view.
+pub(super) struct Picture {
+    /// Visible lines.
+    pub(super) lines: Vec<VisibleLine>,
+    /// Visible parts of faces.
+    pub(super) fills: Vec<VisibleFill>,
+    /// Around it all.
+    pub(super) bounds: Bounds,
+}
+
+impl Picture {
+    /// What is seen of a scene.
+    pub(super) fn take(scene: &Scene, view: &View) -> Self {
+        let front = Front::prepare(scene, view);
+        let lines = drawn_before(scene, view, &front);
+        let fills = visible_among(&front);
+        let mut bounds = Bounds::NONE;
+        for line in &lines {
+            for [x, y] in line.ends {
+                bounds.take(x, y);
+            }
+        }
+        Self {
+            lines,
+            fills,
+            bounds,
+        }
+    }
+}
+
+/// Where a view lies on paper.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Sheet {
+    /// Points on paper for a micrometre of the view.
+    pub(super) scale: f64,
+    /// Where the view's own zero is.
+    pub(super) origin: Spot,
+}
+
+impl Sheet {
+    /// A view's `bounds` with its upper left corner at `corner`.
+    pub(super) fn new(bounds: &Bounds, scale: f64, corner: Spot) -> Self {
+        let [left, top] = [bounds.low[0], bounds.high[1]];
+        Self {
+            scale,
+            origin: Spot::new(corner.x - left * scale, corner.y + top * scale),
+        }
+    }
+
+    /// A point of the view on paper.
+    pub(super) fn spot(&self, [x, y]: [f64; 2]) -> Spot {
+        Spot::new(
+            self.origin.x + x * self.scale,
+            self.origin.y - y * self.scale,
+        )
+    }
+}
+
+/// Lines that come to less than this on paper, in millimetres, are left out.
+const SHORTEST_MM: f64 = 0.05;
+/// Width of the line in a fill's own tone that closes the hair between two fills.
+const SEAL_PT: f64 = 0.35;
+
+/// The marks of a picture: `inks` by body.
+pub(super) fn marks(
+    scene: &Scene,
+    view: &View,
+    picture: &Picture,
+    inks: &BTreeMap<BodyId, Ink>,
+    sheet: &Sheet,
+) -> Vec<Mark> {
+    let ink = |body: BodyId| inks.get(&body).copied().unwrap_or(Ink::New);
+    let mut marks = Vec::new();
+    lay_fills(scene, view, &picture.fills, ink, sheet, &mut marks);
+    let wide = edge_width(picture, sheet);
+    let mut groups: BTreeMap<(Rank, BodyId), Vec<[[f64; 2]; 2]>> = BTreeMap::new();
+    for line in &picture.lines {
+        if let Some(edge) = scene.edges.get(line.edge) {
+            let rank = Rank::of(ink(edge.body), edge.kind);
+            // Bodies of one rank are chained apart, so that a chain is one thing's outline.
+            groups.entry((rank, edge.body)).or_default().push(line.ends);
+        }
+    }
+    let mut paths: BTreeMap<Rank, Path> = BTreeMap::new();
+    for ((rank, _), lines) in &groups {
+        for points in chain(lines) {
+            if run(&points) * sheet.scale < SHORTEST_MM * PT_PER_MM {
+                continue;
+            }
+            let spots: Vec<Spot> = points.iter().map(|point| sheet.spot(*point)).collect();
+            let path = polyline(&spots);
+            paths.entry(*rank).or_default().pieces.extend(path.pieces);
+        }
+    }
+    for (rank, path) in paths {
+        marks.push(Mark::Stroke {
+            path,
+            pen: rank.pen(wide),
+        });
+    }
+    marks
+}
+
+/// A chain of spots, closed where it comes back to its beginning.
+fn polyline(spots: &[Spot]) -> Path {
+    match spots {
+        [first, middle @ .., last]
+            if middle.len() > 1
+                && (first.x - last.x).abs() < 0.01
+                && (first.y - last.y).abs() < 0.01 =>
+        {
+            let open = spots.get(..spots.len() - 1).unwrap_or(spots);
+            Path::polyline(open, Ends::Joined)
+        }
+        _ => Path::polyline(spots, Ends::Open),
+    }
+}
+
+/// Wide lines where there is room between them, medium ones in a dense drawing.
+fn edge_width(picture: &Picture, sheet: &Sheet) -> f64 {
+    let total: f64 = picture.lines.iter().map(VisibleLine::length).sum::<f64>() * sheet.scale;
+    let [width, height] = picture.bounds.size();
+    let area = (width * height * sheet.scale * sheet.scale).max(1.0);
+    // Points of line in a square of 10 mm, on an average.
+    let density = total / area * (10.0 * PT_PER_MM) * (10.0 * PT_PER_MM);
+    if density < 4.2 * 10.0 * PT_PER_MM {
+        WIDE_MM
+    } else {
+        MEDIUM_MM
+    }
+}
+
+/// Lines of one pen, in the order they are drawn.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+enum Rank {
+    BuiltSeam,
+    BuiltEdge,
+    Way,
+    Seam,
+    ShadedEdge,
+    Hardware,
+    NewEdge,
+}
+
+impl Rank {
+    const fn of(ink: Ink, kind: EdgeKind) -> Self {
+        match (ink, kind) {
+            (Ink::Way, _) | (_, EdgeKind::Free) => Self::Way,
+            (Ink::Built, EdgeKind::Seam) => Self::BuiltSeam,
+            (Ink::Built, EdgeKind::Sharp | EdgeKind::Smooth) => Self::BuiltEdge,
+            (_, EdgeKind::Seam) => Self::Seam,
+            (Ink::Shaded, EdgeKind::Sharp | EdgeKind::Smooth) => Self::ShadedEdge,
+            (Ink::Hardware, EdgeKind::Sharp | EdgeKind::Smooth) => Self::Hardware,
+            (Ink::New, EdgeKind::Sharp | EdgeKind::Smooth) => Self::NewEdge,
+        }
+    }
+
+    fn pen(self, wide_mm: f64) -> Pen {
+        match self {
+            Self::BuiltSeam => line(0.13, PALE_INK),
+            Self::BuiltEdge => line(THIN_MM, PALE_INK),
+            Self::Way => dash_dot(THIN_MM, TRACE_INK),
+            Self::Seam => line(THIN_MM, Tone::BLACK),
+            Self::ShadedEdge => line(wide_mm * 0.7, Tone::BLACK),
+            Self::Hardware => line(NARROW_MM, Tone::BLACK),
+            Self::NewEdge => line(wide_mm, Tone::BLACK),
+        }
+    }
+}
+
+/// Light comes from the upper left, over the reader's shoulder.
+const LIGHT: [f64; 3] = [-0.45, 0.78, 0.43];
+
+/// The tone of a face that looks along `normal` in the view, in hundredths of white.
+fn tone(ink: Ink, normal: [f64; 3]) -> u8 {
+    let [x, y, w] = normal;
+    let [lx, ly, lw] = LIGHT;
+    let lit = (x * lx + y * ly + w * lw).clamp(-0.2, 1.0);
+    let (dark, light) = match ink {
+        Ink::Shaded => (74.0, 97.0),
+        Ink::New => (95.0, 100.0),
+        Ink::Built => (85.0, 94.0),
+        Ink::Hardware | Ink::Way => (62.0, 92.0),
+    };
+    let level: f64 = dark + (light - dark) * (lit + 0.2) / 1.2;
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "between 0 and 100"
+    )]
+    let whole = level.round().clamp(0.0, 100.0) as u8;
+    whole
+}
+
+fn lay_fills(
+    scene: &Scene,
+    view: &View,
+    fills: &[VisibleFill],
+    ink: impl Fn(BodyId) -> Ink,
+    sheet: &Sheet,
+    marks: &mut Vec<Mark>,
+) {
+    let mut groups: BTreeMap<(BodyId, u8), Path> = BTreeMap::new();
+    for fill in fills {
+        let Some(face) = scene.faces.get(fill.face) else {
+            continue;
+        };
+        let tone = tone(ink(fill.body), view.turn(face.normal));
+        let pieces = &mut groups.entry((fill.body, tone)).or_default().pieces;
+        for ring in fill.pieces.iter().flatten() {
+            let spots: Vec<Spot> = ring.iter().map(|point| sheet.spot(*point)).collect();
+            pieces.extend(Path::polyline(&spots, Ends::Joined).pieces);
+        }
+    }
+    for ((_, level), path) in groups {
+        let tone = Tone::grey(f64::from(level) / 100.0);
+        if path.pieces.iter().any(|piece| *piece != PathPiece::Close) {
+            marks.push(Mark::Fill {
+                path: path.clone(),
+                tone,
+            });
+            marks.push(Mark::Stroke {
+                path,
+                pen: Pen {
+                    width: SEAL_PT,
+                    tone,
+                    dashes: Vec::new(),
+                },
+            });
+        }
+    }
+}

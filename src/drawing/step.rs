@@ -1,0 +1,255 @@
+//! The exploded view of a step: what is there, what comes in and which way, what holds it.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::bodies::{Grade, add_piece};
+use super::compose::{Staging, Studio, WIDTH_MM, bounds_of, fit, referenced_figure};
+use super::contacts::Box3;
+use super::explode::{Explosion, Move, explode};
+use super::fittings::add_fittings;
+use super::look::{Subject, best_direction};
+use super::picture::Ink;
+use super::references::{COLUMN_MM, Weight};
+use super::scene::BodyId;
+use super::view::View;
+use super::ways::ways;
+use super::whole::{body, grade};
+use super::words;
+use crate::build::{PlacedId, Step};
+use crate::display::{Figure, PT_PER_MM};
+
+/// Height that a step's figure may take, in millimetres.
+const STEP_MM: f64 = 112.0;
+/// A step shows all that is there where it is no more than this; of more, the pieces around.
+const MOST_BUILT: usize = 60;
+/// Rings of touching pieces shown around what comes in.
+const RINGS: usize = 2;
+/// More references than this to what is there already would hide it.
+const MOST_QUIET: usize = 6;
+/// The smallest radius of a screw on paper, in millimetres.
+const THINNEST_MM: f64 = 0.42;
+
+/// A step's figure and the direction it is seen from, for the next one to follow.
+pub(super) struct DrawnStep {
+    pub(super) figure: Figure,
+    pub(super) direction: Option<[i64; 3]>,
+}
+
+/// Draws step `number`, of which the one before was seen from `before`.
+pub(super) fn draw_step(
+    studio: &Studio<'_>,
+    number: usize,
+    step: &Step,
+    before: Option<[i64; 3]>,
+) -> DrawnStep {
+    let new: Vec<PlacedId> = known(studio, &step.adds);
+    let built = around(studio, &earlier(studio, number), &new);
+    let asked = (!step.look.is_empty()).then(|| View::from_looks(&step.look));
+    let usual = View::from_direction(before.unwrap_or(View::ISOMETRIC));
+    let moves = explode(
+        studio.build,
+        studio.solids,
+        &studio.contacts,
+        &Explosion {
+            standing: &built,
+            moving: &new,
+            pulls: &step.pulls,
+            view: Some(asked.unwrap_or(usual)),
+        },
+    );
+    let subject = subject(studio, &new, &built, &moves);
+    let direction = match asked {
+        Some(_) => None,
+        None => Some(best_direction(&subject, before)),
+    };
+    let view = asked.unwrap_or_else(|| View::from_direction(direction.unwrap_or(View::ISOMETRIC)));
+    let staging = stage(studio, step, &new, &built, &moves, &subject, &view);
+    let figure = referenced_figure(
+        studio,
+        &staging,
+        &view,
+        STEP_MM,
+        &named(studio, step, &new, &built),
+        words::step(studio.build, number, step, &moves),
+    );
+    DrawnStep { figure, direction }
+}
+
+/// Ids that are pieces of the build, each once.
+fn known(studio: &Studio<'_>, pieces: &[PlacedId]) -> Vec<PlacedId> {
+    let mut seen = BTreeSet::new();
+    pieces
+        .iter()
+        .filter(|piece| studio.build.piece(**piece).is_some() && seen.insert(**piece))
+        .copied()
+        .collect()
+}
+
+/// What the steps before have added.
+fn earlier(studio: &Studio<'_>, number: usize) -> Vec<PlacedId> {
+    let steps = studio.build.steps.iter().take(number);
+    let pieces: Vec<PlacedId> = steps.flat_map(|step| step.adds.iter().copied()).collect();
+    known(studio, &pieces)
+}
+
+/// All that is built, or of much the pieces around what comes in.
+fn around(studio: &Studio<'_>, built: &[PlacedId], new: &[PlacedId]) -> Vec<PlacedId> {
+    let there: BTreeSet<PlacedId> = built
+        .iter()
+        .filter(|piece| !new.contains(piece))
+        .copied()
+        .collect();
+    if there.len() <= MOST_BUILT {
+        return there.into_iter().collect();
+    }
+    let mut shown: BTreeSet<PlacedId> = BTreeSet::new();
+    let mut edge: Vec<PlacedId> = new.to_vec();
+    for _ in 0..RINGS {
+        let mut next = Vec::new();
+        for touch in edge
+            .iter()
+            .flat_map(|piece| studio.contacts.of_piece(*piece))
+        {
+            if there.contains(&touch.other) && shown.len() < MOST_BUILT && shown.insert(touch.other)
+            {
+                next.push(touch.other);
+            }
+        }
+        edge = next;
+    }
+    if new.is_empty() {
+        return there.into_iter().take(4 * MOST_BUILT).collect();
+    }
+    shown.into_iter().collect()
+}
+
+fn subject(
+    studio: &Studio<'_>,
+    new: &[PlacedId],
+    built: &[PlacedId],
+    moves: &BTreeMap<PlacedId, Move>,
+) -> Subject {
+    let there: BTreeSet<&PlacedId> = built.iter().collect();
+    let place = |piece: &PlacedId| studio.contacts.place(*piece);
+    Subject {
+        new: new
+            .iter()
+            .map(|piece| {
+                let offset = moves.get(piece).map_or([0.0; 3], |moved| moved.offset);
+                place(piece).shifted(offset)
+            })
+            .collect(),
+        built: built.iter().map(place).collect(),
+        places: new
+            .iter()
+            .flat_map(|piece| studio.contacts.of_piece(*piece))
+            .filter(|touch| there.contains(&touch.other))
+            .map(|touch| touch.shared)
+            .collect(),
+    }
+}
+
+fn stage(
+    studio: &Studio<'_>,
+    step: &Step,
+    new: &[PlacedId],
+    built: &[PlacedId],
+    moves: &BTreeMap<PlacedId, Move>,
+    subject: &Subject,
+    view: &View,
+) -> Staging {
+    let boxes = subject.new.iter().chain(&subject.built);
+    let scale = fit(&bounds_of(boxes, view), WIDTH_MM - 2.0 * COLUMN_MM, STEP_MM);
+    let mut all = Box3::NONE;
+    for place in subject.new.iter().chain(&subject.built) {
+        all.join(place);
+    }
+    let offset = |piece: &PlacedId| moves.get(piece).map_or([0.0; 3], |moved| moved.offset);
+    let mut staging = Staging::default();
+    let groups = [(new, Ink::New), (built, Ink::Built)];
+    let listed = groups
+        .into_iter()
+        .flat_map(|(pieces, ink)| pieces.iter().map(move |piece| (piece, ink)));
+    for (number, (piece, ink)) in listed.enumerate() {
+        let id = body(number);
+        if let Some(placed) = studio.build.piece(*piece) {
+            let grade = match ink {
+                Ink::Built => coarser(grade(scale), built.len()),
+                Ink::New | Ink::Shaded | Ink::Hardware | Ink::Way => grade(scale),
+            };
+            add_piece(
+                &mut staging.scene,
+                id,
+                studio.build,
+                studio.solids,
+                placed,
+                grade,
+                offset(piece),
+            );
+        }
+        staging.inks.insert(id, ink);
+        staging.pieces.insert(id, *piece);
+    }
+    let standing = |piece: PlacedId| built.contains(&piece).then_some([0.0; 3]);
+    for (number, piece) in new.iter().enumerate() {
+        if let Some(moved) = moves.get(piece) {
+            let known = |other: PlacedId| {
+                moves
+                    .get(&other)
+                    .map(|moved| moved.offset)
+                    .or_else(|| standing(other))
+            };
+            for line in ways(*piece, moved, &studio.contacts, known) {
+                staging.scene.add_line(body(number), line);
+            }
+        }
+    }
+    let first = body(new.len() + built.len());
+    let thinnest = THINNEST_MM * PT_PER_MM / scale.max(1e-12);
+    let gap = (all.diagonal() * 0.05).clamp(8_000.0, 80_000.0);
+    let count = add_fittings(
+        &mut staging.scene,
+        first,
+        studio.build,
+        &step.joints,
+        moves,
+        thinnest,
+        gap,
+    );
+    for number in first.0..first.0 + count {
+        staging.inks.insert(BodyId(number), Ink::Hardware);
+    }
+    staging
+}
+
+/// Many pieces that are there already are drawn with small holes as marks.
+const fn coarser(grade: Grade, count: usize) -> Grade {
+    if count > 12 { Grade::Coarse } else { grade }
+}
+
+/// Which pieces get a reference: what comes in, and what it is joined to.
+fn named(
+    studio: &Studio<'_>,
+    step: &Step,
+    new: &[PlacedId],
+    built: &[PlacedId],
+) -> BTreeMap<PlacedId, Weight> {
+    let mut named: BTreeMap<PlacedId, Weight> =
+        new.iter().map(|piece| (*piece, Weight::Strong)).collect();
+    let mut quiet: BTreeSet<&str> = BTreeSet::new();
+    let joints = step
+        .joints
+        .iter()
+        .filter_map(|n| studio.build.joints.get(*n));
+    for piece in joints.flat_map(|joint| [joint.part, joint.to]) {
+        let Some(part) = studio.build.part_of(piece) else {
+            continue;
+        };
+        let fits = quiet.contains(part.label.as_str()) || quiet.len() < MOST_QUIET;
+        if built.contains(&piece) && fits {
+            quiet.insert(&part.label);
+            named.entry(piece).or_insert(Weight::Quiet);
+        }
+    }
+    named
+}

@@ -1,0 +1,204 @@
+//! Pictures of the whole: the shaded cover, the overview with its dimensions, the explosion.
+
+use std::collections::BTreeMap;
+
+use super::bodies::{Grade, add_piece};
+use super::compose::{
+    Staging, Studio, WIDTH_MM, area_of, bounds_of, fit, framed, referenced_figure,
+};
+use super::contacts::Box3;
+use super::dimensions::overall_dimensions;
+use super::explode::{Explosion, Move, explode};
+use super::picture::{Ink, Picture, Sheet, marks};
+use super::references::Weight;
+use super::scene::BodyId;
+use super::view::View;
+use super::ways::ways;
+use super::words;
+use crate::build::PlacedId;
+use crate::display::{Figure, PT_PER_MM, Spot};
+use crate::geometry::Interval;
+
+/// Heights that pictures of the whole may take on a page, in millimetres.
+const COVER_MM: f64 = 135.0;
+const OVERVIEW_MM: f64 = 125.0;
+const EXPLODED_MM: f64 = 205.0;
+/// Left of an overview's width for figures beside it, in millimetres.
+const DIMENSIONS_MM: f64 = 34.0;
+/// A hole of 5 mm is drawn as one where it is larger than this on paper, in millimetres.
+const SMALLEST_HOLE_MM: f64 = 1.0;
+/// Builds of more pieces are exploded from their middle: which piece frees which is no picture
+/// a reader could follow.
+const MOST_EXPLODED: usize = 120;
+
+/// The grade of detail that a scale has room for.
+pub(super) fn grade(scale: f64) -> Grade {
+    if scale / PT_PER_MM * 5_000.0 > SMALLEST_HOLE_MM {
+        Grade::Fine
+    } else {
+        Grade::Coarse
+    }
+}
+
+/// The number of a body as an id.
+pub(super) fn body(number: usize) -> BodyId {
+    BodyId(u32::try_from(number).unwrap_or(u32::MAX))
+}
+
+/// All pieces in their places.
+fn assembled(studio: &Studio<'_>, ink: Ink, view: &View, height_mm: f64) -> Staging {
+    let scale = fit(
+        &bounds_of(studio.contacts.boxes.iter(), view),
+        WIDTH_MM,
+        height_mm,
+    );
+    let mut staging = Staging::default();
+    for (number, piece) in studio.build.placed.iter().enumerate() {
+        let id = body(number);
+        add_piece(
+            &mut staging.scene,
+            id,
+            studio.build,
+            studio.solids,
+            piece,
+            grade(scale),
+            [0.0; 3],
+        );
+        staging.inks.insert(id, ink);
+        staging.pieces.insert(id, PlacedId(number));
+    }
+    staging
+}
+
+/// The shaded view for the cover.
+pub(super) fn cover(studio: &Studio<'_>) -> Figure {
+    let view = View::from_direction(View::ISOMETRIC);
+    let staging = assembled(studio, Ink::Shaded, &view, COVER_MM);
+    referenced_figure(
+        studio,
+        &staging,
+        &view,
+        COVER_MM,
+        &BTreeMap::new(),
+        words::cover(studio.build),
+    )
+}
+
+/// The whole with width, depth and height in both systems.
+pub(super) fn overview(studio: &Studio<'_>) -> Figure {
+    let view = View::from_direction(View::ISOMETRIC);
+    let staging = assembled(studio, Ink::New, &view, OVERVIEW_MM);
+    let picture = Picture::take(&staging.scene, &view);
+    let scale = fit(
+        &picture.bounds,
+        WIDTH_MM - DIMENSIONS_MM,
+        OVERVIEW_MM - DIMENSIONS_MM / 2.0,
+    );
+    let sheet = Sheet::new(&picture.bounds, scale, Spot::default());
+    let mut drawn = marks(&staging.scene, &view, &picture, &staging.inks, &sheet);
+    let mut overall = Box3::NONE;
+    for place in &studio.contacts.boxes {
+        overall.join(place);
+    }
+    if let Some(sizes) = studio.build.overall {
+        let (dimensions, _) = overall_dimensions(
+            studio.fonts,
+            &overall,
+            sizes.map(Interval::size),
+            &view,
+            &sheet,
+            studio.build.plan.precision,
+        );
+        drawn.extend(dimensions);
+    }
+    let _ = area_of(&picture.bounds, &sheet);
+    framed(drawn, words::overview(studio.build))
+}
+
+/// Everything exploded, with a reference to every part.
+pub(super) fn exploded(studio: &Studio<'_>) -> Figure {
+    let view = View::from_direction(View::ISOMETRIC);
+    let all: Vec<PlacedId> = in_step_order(studio);
+    let moves = if all.len() <= MOST_EXPLODED {
+        explode(
+            studio.build,
+            studio.solids,
+            &studio.contacts,
+            &Explosion {
+                standing: &[],
+                moving: &all,
+                pulls: &[],
+                view: Some(view),
+            },
+        )
+    } else {
+        from_the_middle(studio, &all)
+    };
+    let offset = |piece: PlacedId| moves.get(&piece).map_or([0.0; 3], |moved| moved.offset);
+    let boxes: Vec<Box3> = all
+        .iter()
+        .map(|piece| studio.contacts.place(*piece).shifted(offset(*piece)))
+        .collect();
+    let scale = fit(&bounds_of(boxes.iter(), &view), WIDTH_MM, EXPLODED_MM);
+    let mut staging = Staging::default();
+    for (number, piece) in all.iter().enumerate() {
+        let id = body(number);
+        if let Some(placed) = studio.build.piece(*piece) {
+            add_piece(
+                &mut staging.scene,
+                id,
+                studio.build,
+                studio.solids,
+                placed,
+                grade(scale),
+                offset(*piece),
+            );
+        }
+        staging.inks.insert(id, Ink::New);
+        staging.pieces.insert(id, *piece);
+    }
+    for (number, piece) in all.iter().enumerate() {
+        if let Some(moved) = moves.get(piece) {
+            let known = |other: PlacedId| moves.get(&other).map(|moved| moved.offset);
+            for line in ways(*piece, moved, &studio.contacts, known) {
+                staging.scene.add_line(body(number), line);
+            }
+        }
+    }
+    let named: BTreeMap<PlacedId, Weight> =
+        all.iter().map(|piece| (*piece, Weight::Strong)).collect();
+    referenced_figure(
+        studio,
+        &staging,
+        &view,
+        EXPLODED_MM,
+        &named,
+        words::exploded(studio.build),
+    )
+}
+
+/// Pieces in the order of the steps, then those that no step adds.
+fn in_step_order(studio: &Studio<'_>) -> Vec<PlacedId> {
+    let mut order: Vec<PlacedId> = (0..studio.build.placed.len()).map(PlacedId).collect();
+    order.sort_by_key(|piece| {
+        let step = studio.build.piece(*piece).and_then(|placed| placed.step);
+        (step.is_none(), step, piece.0)
+    });
+    order
+}
+
+/// Every piece pushed away from the middle, by half as much again.
+fn from_the_middle(studio: &Studio<'_>, all: &[PlacedId]) -> BTreeMap<PlacedId, Move> {
+    let mut overall = Box3::NONE;
+    for place in &studio.contacts.boxes {
+        overall.join(place);
+    }
+    let [cx, cy, cz] = overall.middle();
+    all.iter()
+        .map(|piece| {
+            let [x, y, z] = studio.contacts.place(*piece).middle();
+            let offset = [x - cx, y - cy, z - cz].map(|part| (part * 0.5).round());
+            (*piece, Move { offset, way: None })
+        })
+        .collect()
+}
