@@ -64,14 +64,14 @@ static THINGS: &[Thing] = &[
     thing(Rule::offset, "a distance"),
     thing(Rule::point, "a distance"),
     thing(Rule::comparison, "a comparison (<, <=, =, >= or >)"),
-    thing(Rule::equals, "\"=\""),
-    thing(Rule::comma, "\",\""),
-    thing(Rule::dot, "\".\""),
-    thing(Rule::dots, "\"..\""),
-    thing(Rule::parenthesis, "\"(\""),
-    thing(Rule::end_parenthesis, "\")\""),
-    thing(Rule::bracket, "\"[\""),
-    thing(Rule::end_bracket, "\"]\""),
+    thing(Rule::equals, "`=`"),
+    thing(Rule::comma, "`,`"),
+    thing(Rule::dot, "`.`"),
+    thing(Rule::dots, "`..`"),
+    thing(Rule::parenthesis, "`(`"),
+    thing(Rule::end_parenthesis, "`)`"),
+    thing(Rule::bracket, "`[`"),
+    thing(Rule::end_bracket, "`]`"),
     thing(
         Rule::side,
         "a side (foot, head, near, far, face, back or a word of your own)",
@@ -169,7 +169,7 @@ pub(super) fn expected(rules: &[Rule]) -> Expected {
         if rule == Rule::EOI {
             expected.end = true;
         } else if let Some(word) = pairs::keyword(rule) {
-            expected.add(&format!("\"{word}\""));
+            expected.add(&format!("`{word}`"));
             expected.words.push(word);
         } else if let Some(thing) = THINGS.iter().find(|thing| thing.rule == rule) {
             for phrase in thing.phrase.split('|') {
@@ -186,12 +186,12 @@ pub(super) fn expected(rules: &[Rule]) -> Expected {
     if opens_only {
         expected
             .phrases
-            .retain(|phrase| phrase != "\"(\"" && phrase != "a name");
+            .retain(|phrase| phrase != "`(`" && phrase != "a name");
     } else if expected.end || expected.phrases.len() > 1 {
         // Arguments or an index could follow a name.
         expected
             .phrases
-            .retain(|phrase| phrase != "\"(\"" && phrase != "\"[\"");
+            .retain(|phrase| phrase != "`(`" && phrase != "`[`");
     }
     expected
 }

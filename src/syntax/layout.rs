@@ -213,7 +213,7 @@ impl Scanner<'_> {
         };
         let word = self.source.word(start);
         if indent <= outer && words::is_statement(word) && self.begins_anew(start) {
-            let place = format!("\"{word}\" begins the next statement");
+            let place = format!("`{word}` begins the next statement");
             self.leave_open_blocks(start..start + word.len(), &place);
         }
     }
@@ -323,11 +323,11 @@ impl Scanner<'_> {
         draft.spoiled = true;
         let bracket = self.source.slice(open..open + 1);
         let closing = if bracket == "(" { ")" } else { "]" };
-        let message = format!("\"{bracket}\" is not closed before the line ends");
+        let message = format!("`{bracket}` is not closed before the line ends");
         let end = self.source.span(draft.end..draft.end);
         self.findings.push(
             Finding::new(&UNCLOSED_BRACKET, self.source.span(open..open + 1), message).edit(
-                format!("close it with \"{closing}\""),
+                format!("close it with `{closing}`"),
                 end,
                 closing.to_owned(),
             ),
@@ -364,7 +364,7 @@ impl Scanner<'_> {
         } else {
             let span = self.source.span(brace..brace + 1);
             self.findings.push(
-                Finding::new(&STRAY_BRACE, span, "\"}\" closes no block").edit(
+                Finding::new(&STRAY_BRACE, span, "`}` closes no block").edit(
                     "take it out, or open a block before it",
                     span,
                     String::new(),
@@ -390,12 +390,12 @@ impl Scanner<'_> {
         self.swallowed = 0;
         while let Some(frame) = self.frames.pop() {
             let owner = self.source.word(frame.owner.start);
-            let message = format!("the block of \"{owner}\" is not closed before {what_comes}");
+            let message = format!("the block of `{owner}` is not closed before {what_comes}");
             let brace = self.source.span(frame.brace..frame.brace + 1);
             self.findings.push(
                 Finding::new(&UNCLOSED_BLOCK, self.source.span(place.clone()), message)
                     .related(brace, "the block begins here")
-                    .remedy("close it with \"}\" after its last line"),
+                    .remedy("close it with `}` after its last line"),
             );
             self.close(frame, place.start);
         }
@@ -417,5 +417,5 @@ impl Draft {
 fn too_deep(source: Source<'_>, at: usize) -> Finding {
     let message = format!("more than {DEEPEST_NESTING} brackets and blocks are open here");
     Finding::new(&TOO_DEEP, source.span(at..at + 1), message)
-        .remedy("give an inner part a name with \"let\" and use the name")
+        .remedy("give an inner part a name with `let` and use the name")
 }

@@ -96,10 +96,10 @@ impl Scanner<'_> {
         );
         let finding = if self.follows_number(start) {
             let quote = self.source.span(start..start + 1);
-            finding.edit("inches are written \"in\"", quote, " in".to_owned())
+            finding.edit("inches are written `in`", quote, " in".to_owned())
         } else {
             finding.edit(
-                "close it with a double quote; a quote inside a text is written \\\"",
+                "close it with a double quote; a quote inside a text is written `\\\"`",
                 self.source.span(end..end),
                 "\"".to_owned(),
             )

@@ -71,7 +71,7 @@ impl<'s> Reader<'s> {
         if depth >= DEEPEST_NESTING {
             let message = format!("the expression has more than {DEEPEST_NESTING} levels");
             let finding = Finding::new(&TOO_DEEP, span, message);
-            self.report(finding.remedy("give a part of it a name with \"let\" and use the name"));
+            self.report(finding.remedy("give a part of it a name with `let` and use the name"));
             return None;
         }
         Some(Deep {
@@ -176,7 +176,7 @@ impl<'s> Reader<'s> {
                 let text = self.source.slice(span.range());
                 let shown: String = text.chars().take(24).collect();
                 let dots = if shown.len() < text.len() { "…" } else { "" };
-                let message = format!("\"{shown}{dots}\" {fault}");
+                let message = format!("`{shown}{dots}` {fault}");
                 self.report(Finding::new(&BAD_NUMBER, span, message));
                 None
             }

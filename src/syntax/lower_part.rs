@@ -195,7 +195,7 @@ impl<'s> Reader<'s> {
         )?;
         let Some(block) = &item.block else {
             let end = self.span(&(item.head.end..item.head.end));
-            let message = "expected \"{\" and the lines of an outline, but there is no block";
+            let message = "expected `{` and the lines of an outline, but there is no block";
             self.report(Finding::new(&OUTLINE_START, end, message));
             return None;
         };
@@ -213,7 +213,7 @@ impl<'s> Reader<'s> {
             let brace = self.span(&(block.open..block.open + 1));
             let message = "the outline does not begin with its start";
             let finding = Finding::new(&OUTLINE_START, brace, message);
-            self.report(finding.remedy("write the first point: start 0 mm, 0 mm"));
+            self.report(finding.remedy("write the first point: `start 0 mm, 0 mm`"));
             return None;
         };
         let mut pieces = Vec::with_capacity(written);
@@ -223,7 +223,7 @@ impl<'s> Reader<'s> {
                 OutlineLine::Start(_, span) => {
                     let message = "the outline starts a second time";
                     let finding = Finding::new(&OUTLINE_START, span, message);
-                    self.report(finding.remedy("go on with line or arc"));
+                    self.report(finding.remedy("go on with `line` or `arc`"));
                 }
             }
         }

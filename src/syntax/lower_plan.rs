@@ -58,9 +58,9 @@ impl<'s> Reader<'s> {
     fn date(&mut self, node: &Node<'_>) -> Spanned<String> {
         let text = node.text();
         if !literal::is_date(text) {
-            let message = format!("\"{text}\" is not a day of the calendar");
+            let message = format!("`{text}` is not a day of the calendar");
             let finding = Finding::new(&BAD_DATE, node.span(), message);
-            self.report(finding.remedy("write year, month and day: 2026-03-01"));
+            self.report(finding.remedy("write year, month and day: `2026-03-01`"));
         }
         Spanned::new(text.to_owned(), node.span())
     }

@@ -22,6 +22,8 @@ mod lower_plan;
 mod lower_step;
 mod pairs;
 mod recover;
+#[cfg(test)]
+mod tests;
 mod texts;
 mod token;
 pub mod tree;

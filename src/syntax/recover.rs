@@ -53,7 +53,7 @@ pub(super) fn unreadable(
         .unwrap_or_else(|| place.expected(&expected));
     match reading {
         Reading::Line(Some(form)) if finding.remedies.is_empty() && !expected.only_value() => {
-            finding.remedy(format!("write it like this: {form}"))
+            finding.remedy(format!("write it like this: `{form}`"))
         }
         Reading::Line(_) | Reading::Slot => finding,
     }
@@ -75,7 +75,7 @@ impl Place<'_> {
             [] => String::new(),
             [.., number, unit] if number.kind == TokenKind::Number && self.is_unit(unit) => {
                 let measure = self.source.slice(number.range.start..unit.range.end);
-                format!(" after \"{measure}\"")
+                format!(" after `{measure}`")
             }
             [.., last] => format!(" after {}", described(self.source, last)),
         }
@@ -141,12 +141,10 @@ impl Place<'_> {
                 (None, None) => true,
             };
             if unit_is_nearer {
-                let message = format!("\"{word}\" is not a unit");
+                let message = format!("`{word}` is not a unit");
                 let finding = Finding::new(&UNKNOWN_UNIT, span, message);
                 let finding = match unit {
-                    Some((unit, _)) => {
-                        finding.edit(format!("did you mean \"{unit}\"?"), span, unit)
-                    }
+                    Some((unit, _)) => finding.edit(format!("did you mean `{unit}`?"), span, unit),
                     None => finding.remedy(format!(
                         "units are {}, and a currency in three capitals such as EUR",
                         UNITS.join(", ")
@@ -161,20 +159,18 @@ impl Place<'_> {
         }
         let message = if listed {
             format!(
-                "expected {}{}, not \"{word}\"",
+                "expected {}{}, not `{word}`",
                 expected.in_words(self.noun),
                 self.after()
             )
         } else {
-            format!("\"{word}\" has no meaning here")
+            format!("`{word}` has no meaning here")
         };
         let finding = Finding::new(&UNKNOWN_WORD, span, message);
         Some(match wanted {
-            Some((wanted, _)) => finding.edit(
-                format!("did you mean \"{wanted}\"?"),
-                span,
-                wanted.to_owned(),
-            ),
+            Some((wanted, _)) => {
+                finding.edit(format!("did you mean `{wanted}`?"), span, wanted.to_owned())
+            }
             None => finding,
         })
     }
@@ -189,7 +185,7 @@ impl Place<'_> {
             let gap = self.source.span(last.range.end..found.range.start);
             let message = "a whole number and a fraction are joined by a hyphen";
             return Some(Finding::new(&EXPECTED, span, message).edit(
-                "write it as one, as in 3-1/2 in",
+                "write it as one, as in `3-1/2 in`",
                 gap,
                 "-".to_owned(),
             ));
@@ -218,7 +214,7 @@ fn strange_character(source: Source<'_>, found: &Token) -> Option<Finding> {
     let shown = if character.is_control() || character.is_whitespace() {
         format!("the character U+{:04X}", u32::from(character))
     } else {
-        format!("\"{character}\"")
+        format!("`{character}`")
     };
     let finding = Finding::new(
         &STRANGE_CHARACTER,
@@ -257,7 +253,7 @@ fn strange_character(source: Source<'_>, found: &Token) -> Option<Finding> {
             instead.to_owned(),
         ),
         _ => finding.edit(
-            format!("write \"{}\"", instead.trim()),
+            format!("write `{}`", instead.trim()),
             span,
             instead.to_owned(),
         ),
@@ -271,7 +267,7 @@ pub(super) fn unknown_statement(source: Source<'_>, head: &Range<usize>) -> Find
         return Finding::new(
             &EXPECTED,
             brace,
-            "a block belongs to a statement: none stands before \"{\"",
+            "a block belongs to a statement: none stands before `{`",
         );
     };
     let span = source.span(first.range.clone());
@@ -298,11 +294,9 @@ pub(super) fn unknown_statement(source: Source<'_>, head: &Range<usize>) -> Find
         format!("{text} begins no statement"),
     );
     match nearest(word, statements) {
-        Some((wanted, _)) => finding.edit(
-            format!("did you mean \"{wanted}\"?"),
-            span,
-            wanted.to_owned(),
-        ),
+        Some((wanted, _)) => {
+            finding.edit(format!("did you mean `{wanted}`?"), span, wanted.to_owned())
+        }
         None => finding.remedy(format!("statements begin with {}", one_of(&statements))),
     }
 }
@@ -314,7 +308,7 @@ pub(super) fn unknown_line(source: Source<'_>, head: &Range<usize>, kind: BlockK
         return Finding::new(
             &EXPECTED,
             brace,
-            "a block belongs to a line: none stands before \"{\"",
+            "a block belongs to a line: none stands before `{`",
         );
     };
     let span = source.span(first.range.clone());
@@ -350,11 +344,9 @@ pub(super) fn unknown_line(source: Source<'_>, head: &Range<usize>, kind: BlockK
     let message = format!("{text} begins no line of {}", kind.name());
     let finding = Finding::new(&UNKNOWN_LINE, span, message);
     match nearest(word, kind.words()) {
-        Some((wanted, _)) => finding.edit(
-            format!("did you mean \"{wanted}\"?"),
-            span,
-            wanted.to_owned(),
-        ),
+        Some((wanted, _)) => {
+            finding.edit(format!("did you mean `{wanted}`?"), span, wanted.to_owned())
+        }
         None => finding.remedy(lines_of(kind)),
     }
 }
@@ -368,17 +360,18 @@ fn lines_of(kind: BlockKind) -> String {
 pub(super) fn missing_block(source: Source<'_>, head: &Range<usize>, opening: Opening) -> Finding {
     let end = source.span(head.end..head.end);
     let message = format!(
-        "expected \"{{\" and the lines of {}, but there is no block",
+        "expected `{{` and the lines of {}, but there is no block",
         opening.block().map_or("it", BlockKind::name)
     );
-    Finding::new(&EXPECTED, end, message).remedy(format!("write it like this: {}", opening.form()))
+    Finding::new(&EXPECTED, end, message)
+        .remedy(format!("write it like this: `{}`", opening.form()))
 }
 
 /// A block behind a statement or line that has none.
 pub(super) fn needless_block(source: Source<'_>, word: &str, brace: usize, form: &str) -> Finding {
-    let message = format!("\"{word}\" has no block");
+    let message = format!("`{word}` has no block");
     Finding::new(&EXPECTED, source.span(brace..brace + 1), message)
-        .remedy(format!("write it like this: {form}"))
+        .remedy(format!("write it like this: `{form}`"))
 }
 
 /// An override that is not one expression.

@@ -104,10 +104,10 @@ impl Reader<'_> {
                 let finding = Finding::new(
                     &BAD_ESCAPE,
                     self.source.span(at..end),
-                    format!("\"\\{shown}\" has no meaning in a text"),
+                    format!("`\\{shown}` has no meaning in a text"),
                 );
                 self.report(finding.edit(
-                    "write \\\\ for a backslash",
+                    "write `\\\\` for a backslash",
                     backslash,
                     "\\\\".to_owned(),
                 ));
@@ -138,14 +138,14 @@ impl Reader<'_> {
                 "the slot that begins here is not closed in its text",
             );
             let brace = self.source.span(at..at + 1);
-            let finding = finding.remedy("close it with \"}\"");
-            self.report(finding.edit("write {{ for a brace", brace, "{{".to_owned()));
+            let finding = finding.remedy("close it with `}`");
+            self.report(finding.edit("write `{{` for a brace", brace, "{{".to_owned()));
             return (end, None);
         }
         if self.source.slice(at + 1..end).trim().is_empty() {
             let slot = self.source.span(at..end + 1);
             let finding = Finding::new(&BAD_SLOT, slot, "the slot is empty");
-            self.report(finding.remedy("write what to print, as in {shelf.length}"));
+            self.report(finding.remedy("write what to print, as in `{shelf.length}`"));
             return (end + 1, None);
         }
         let slot = self.read(Rule::only_slot, at + 1..end, Reading::Slot);
@@ -157,7 +157,7 @@ impl Reader<'_> {
 
     fn report_stray_brace(&mut self, at: usize) {
         let brace = self.source.span(at..at + 1);
-        let finding = Finding::new(&BAD_SLOT, brace, "\"}\" closes no slot");
-        self.report(finding.edit("write }} for a brace", brace, "}}".to_owned()));
+        let finding = Finding::new(&BAD_SLOT, brace, "`}` closes no slot");
+        self.report(finding.edit("write `}}` for a brace", brace, "}}".to_owned()));
     }
 }

@@ -114,6 +114,6 @@ pub(super) fn described(source: Source<'_>, token: &Token) -> String {
     }
     match token.kind {
         TokenKind::Text => format!("the text \"{}\"", shown.replace('\n', " ")),
-        TokenKind::Word | TokenKind::Number | TokenKind::Mark => format!("\"{shown}\""),
+        TokenKind::Word | TokenKind::Number | TokenKind::Mark => format!("`{shown}`"),
     }
 }
