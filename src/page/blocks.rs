@@ -258,7 +258,12 @@ impl<'d> Setter<'d, '_> {
                 slab.content.push(Placed::Mark(mark));
                 // Items follow each other closely and off the grid, a list's first one excepted.
                 if number > 0 || column.in_list {
-                    slab.space = slab.space.min(LIST_GAP);
+                    // After a box or a table an item needs more air.
+                    slab.space = if slab.space > style::GRID {
+                        style::GRID
+                    } else {
+                        LIST_GAP
+                    };
                     slab.on_grid = false;
                 }
             }
