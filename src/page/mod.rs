@@ -1,6 +1,6 @@
 //! Pages: a document set in type and broken into sheets of paper.
 //!
-//! In: a [`Document`](crate::document::tree::Document), fonts, the paper. Out: [`Pages`]: what is
+//! In: a [`Document`], fonts, the paper. Out: [`Pages`]: what is
 //! drawn where on each page, where every named place is, and the outline. Never: templates,
 //! figures of the build, PDF objects. Figures are borrowed, never copied. The looks of all
 //! classes stand in one table at the top of `style.rs`.
