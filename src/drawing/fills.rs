@@ -12,6 +12,7 @@ use i_overlay::core::overlay_rule::OverlayRule;
 use i_overlay::i_float::int::point::IntPoint;
 
 use super::front::{Front, FrontFace, side_of};
+use super::grid::Bounds;
 use super::scene::{BodyId, Scene};
 use super::view::View;
 
@@ -89,7 +90,7 @@ fn nearer_parts(
     hidden: &[bool],
 ) -> Option<Vec<Rings>> {
     let face = &front.faces[number];
-    let mut clips = Vec::new();
+    let mut clips: Vec<Rings> = Vec::new();
     for cell in front.grid.cells_in(&face.bounds) {
         for other in front.grid.things(cell) {
             let other = *other as usize;
@@ -111,7 +112,7 @@ fn nearer_parts(
                     if over.convex && within(face, over) {
                         return None;
                     }
-                    clips.push(rings_of(over));
+                    clips.push(rings_near(over, &face.bounds));
                 }
                 Nearer::Some(rings) => clips.push(rings),
             }
@@ -165,12 +166,27 @@ fn nearer_part(over: &FrontFace, face: &FrontFace) -> Nearer {
     if all {
         return Nearer::Everything;
     }
-    let rings = rings_of(over)
+    let rings = rings_near(over, &face.bounds)
         .into_iter()
         .map(|ring| keep_positive(&ring, gap))
         .filter(|ring| ring.len() > 2)
         .collect();
     Nearer::Some(rings)
+}
+
+/// The rings of a face that come near `bounds`: a hole elsewhere in it changes nothing there.
+fn rings_near(face: &FrontFace, bounds: &Bounds) -> Rings {
+    if face.rings.len() == 1 {
+        return rings_of(face);
+    }
+    rings_of(face)
+        .into_iter()
+        .filter(|ring| {
+            let mut around = Bounds::NONE;
+            ring.iter().for_each(|[x, y]| around.take(*x, *y));
+            around.overlaps(bounds)
+        })
+        .collect()
 }
 
 fn rings_of(face: &FrontFace) -> Rings {

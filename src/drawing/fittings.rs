@@ -157,7 +157,10 @@ pub(super) fn room_for_dowels(build: &Build, joints: &[usize]) -> BTreeMap<Place
     let mut room: BTreeMap<PlacedId, f64> = BTreeMap::new();
     for joint in joints.iter().filter_map(|index| build.joints.get(*index)) {
         for fastener in &joint.fasteners {
-            let kind = build.hardware.get(fastener.hardware.0).map(|item| item.kind);
+            let kind = build
+                .hardware
+                .get(fastener.hardware.0)
+                .map(|item| item.kind);
             if matches!(kind, Some(HardwareKind::Dowel | HardwareKind::LooseTenon)) {
                 let run = minus(point(fastener.to), point(fastener.from));
                 let wanted = dot(run, run).sqrt() * 2.2;

@@ -31,6 +31,7 @@ mod svg;
 #[cfg(test)]
 mod tests;
 mod view;
+mod walls;
 mod ways;
 mod whole;
 mod words;
