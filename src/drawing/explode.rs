@@ -9,10 +9,9 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::blocking::Blocking;
 use super::bodies::length;
 use super::contacts::{Box3, Contacts, Touch};
-use super::view::{View, plus, times};
+use super::view::{View, dot, plus, times};
 use crate::build::{Build, PlacedId, Pull};
 use crate::geometry::Direction;
-use crate::solid::Solids;
 
 /// How a piece is drawn away from its place.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -42,8 +41,10 @@ pub(super) struct Explosion<'e> {
     pub(super) moving: &'e [PlacedId],
     /// The author's wishes.
     pub(super) pulls: &'e [Pull],
-    /// From where it is seen, if that is settled.
-    pub(super) view: Option<View>,
+    /// The least gap a piece needs, in micrometres: room for a dowel between it and its place.
+    pub(super) room: &'e BTreeMap<PlacedId, f64>,
+    /// From where it is seen.
+    pub(super) view: View,
 }
 
 /// Unit vector of a direction.
@@ -58,11 +59,11 @@ pub(super) fn unit(direction: Direction) -> [f64; 3] {
 /// Moves of every moving piece.
 pub(super) fn explode(
     build: &Build,
-    solids: &Solids,
     contacts: &Contacts,
+    blocking: &mut Blocking<'_>,
     explosion: &Explosion<'_>,
 ) -> BTreeMap<PlacedId, Move> {
-    let mut removal = Removal::new(build, solids, contacts, explosion);
+    let mut removal = Removal::new(build, contacts, blocking, explosion);
     let mut taken = Vec::new();
     while let Some(step) = removal.next() {
         taken.push(step);
@@ -71,17 +72,19 @@ pub(super) fn explode(
     let mut moves: BTreeMap<PlacedId, Move> = BTreeMap::new();
     for step in taken.into_iter().rev() {
         let offset_of = |piece: PlacedId| moves.get(&piece).map_or([0.0; 3], |moved| moved.offset);
-        let farness = |touch: &&Touch| {
-            let offset = offset_of(touch.other);
-            offset.iter().map(|part| part.abs()).sum::<f64>()
-        };
+        let way = step.way.map_or([0.0; 3], |(direction, _)| unit(direction));
         let parent = contacts
             .of_piece(step.piece)
             .iter()
             .filter(|touch| step.rest.contains(&touch.other))
             .min_by(|a, b| {
-                farness(a)
-                    .total_cmp(&farness(b))
+                // Off what has gone farthest the same way, or two would meet; else off what has
+                // stayed nearest to its place, and off the larger contact.
+                let (ahead_a, astray_a) = parts_of(offset_of(a.other), way);
+                let (ahead_b, astray_b) = parts_of(offset_of(b.other), way);
+                ahead_b
+                    .total_cmp(&ahead_a)
+                    .then(astray_a.total_cmp(&astray_b))
                     .then(b.area().total_cmp(&a.area()))
             })
             .map(|touch| touch.other);
@@ -103,6 +106,11 @@ pub(super) fn explode(
         moves.insert(step.piece, moved);
     }
     moves
+}
+
+/// How far an offset leads along a unit vector, and how far it is in all.
+fn parts_of(offset: [f64; 3], way: [f64; 3]) -> (f64, f64) {
+    (dot(offset, way), offset.iter().map(|part| part.abs()).sum())
 }
 
 /// A piece taken away, and what was left then.
@@ -131,8 +139,8 @@ struct Removal<'r> {
 impl<'r> Removal<'r> {
     fn new(
         build: &Build,
-        solids: &Solids,
         contacts: &'r Contacts,
+        blocking: &mut Blocking<'_>,
         explosion: &'r Explosion<'r>,
     ) -> Self {
         let left: Vec<PlacedId> = explosion.moving.to_vec();
@@ -141,7 +149,6 @@ impl<'r> Removal<'r> {
         for piece in &rest {
             all.join(&contacts.place(*piece));
         }
-        let mut blocking = Blocking::new(build, solids, contacts);
         let mut blockers = BTreeMap::new();
         for piece in &left {
             for way in Direction::ALL {
@@ -158,10 +165,12 @@ impl<'r> Removal<'r> {
             (0..3).map(|axis| place.size(axis)).product::<f64>()
         };
         let base = if explosion.standing.is_empty() {
-            let most = left.iter().map(volume).fold(0.0, f64::max);
-            left.iter()
-                .find(|piece| volume(piece) >= most * 0.999)
-                .copied()
+            // Of what comes first, the largest.
+            let step = |piece: &PlacedId| build.piece(*piece).and_then(|placed| placed.step);
+            let first = left.first().map(step);
+            let early = || left.iter().filter(|piece| Some(step(piece)) == first);
+            let most = early().map(volume).fold(0.0, f64::max);
+            early().find(|piece| volume(piece) >= most * 0.999).copied()
         } else {
             None
         };
@@ -283,23 +292,16 @@ impl<'r> Removal<'r> {
                 }
             })
             .fold(0.0, f64::max);
-        (out + self.gap).min(self.farthest.max(self.gap))
+        let room = self.explosion.room.get(&piece).copied().unwrap_or(0.0);
+        let gap = self.gap.max(room);
+        (out + gap).min(self.farthest.max(gap))
     }
 
     /// What speaks against a direction beside its length: out of the reader's sight, through the
     /// floor, or along a face it touches where it could come straight off.
     fn dislike(&self, piece: PlacedId, way: Direction) -> f64 {
-        let away = self
-            .explosion
-            .view
-            .map_or(0.0, |view| -view.towards_eye(unit(way)));
+        let away = -self.explosion.view.towards_eye(unit(way));
         let floor = if way == Direction::Bottom { 2.5 } else { 0.0 };
-        let back =
-            if self.explosion.view.is_none() && matches!(way, Direction::Back | Direction::Left) {
-                0.6
-            } else {
-                0.0
-            };
         let off = |touch: &Touch| {
             let its = self.contacts.place(touch.other);
             let own = self.contacts.place(piece);
@@ -320,6 +322,6 @@ impl<'r> Removal<'r> {
         } else {
             0.0
         };
-        self.gap * (away.max(0.0) * 2.0 + floor + back + sideways * 2.0)
+        self.gap * (away.max(0.0) * 2.0 + floor + sideways * 2.0)
     }
 }
