@@ -3,14 +3,21 @@
 //! The road of the data, one module a stage, is drawn in `DEVELOPERS.md`.
 
 pub mod build;
+pub mod caution;
+pub mod cli;
 pub mod display;
 pub mod document;
 pub mod drawing;
 pub mod finding;
 pub mod geometry;
 pub mod model;
+pub mod page;
+pub mod pdf;
+pub mod road;
+pub mod rules;
 pub mod solid;
 pub mod source;
+pub mod stock;
 pub mod syntax;
 pub mod text;
 pub mod units;

@@ -1,3 +1,7 @@
-//! The `leafwright` command.
+//! The `leafwright` command: arguments in, exit code out.
 
-fn main() {}
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    leafwright::cli::run()
+}

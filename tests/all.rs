@@ -1,1 +1,20 @@
-//! The test binary.
+//! The test binary: whole sources in, whole reports out.
+//!
+//! `UPDATE=1 cargo test` rewrites the expected reports; without it a missing or differing one
+//! fails. Read their diff as the change of behaviour that it is.
+#![expect(
+    clippy::disallowed_methods,
+    clippy::indexing_slicing,
+    clippy::unwrap_used,
+    reason = "tests read their cases, write their reports, and fail where they cannot"
+)]
+
+mod check;
+mod findings;
+#[path = "benches/generate.rs"]
+mod generate;
+mod language;
+mod paper;
+mod road;
+mod syntax;
+mod tidy;

@@ -4,8 +4,12 @@ use serde::Serialize;
 
 use crate::geometry::{Direction, Handedness, Interval, Orientation};
 use crate::model::{Feature, Material, MaterialId, PartId};
+pub use crate::model::{
+    Hardware, HardwareId, HardwareKind, JointKind, Paper, PlacedId, PlanHead, Pull, Revision,
+    SignalWord,
+};
 use crate::source::Span;
-use crate::units::{Area, Length, Money, Precision};
+use crate::units::{Area, Length};
 
 /// A whole build: everything a plan says, worked out.
 #[derive(Clone, Debug, Serialize)]
@@ -47,58 +51,6 @@ impl Build {
     /// A material.
     pub fn material(&self, id: MaterialId) -> Option<&Material> {
         self.materials.get(id.0)
-    }
-}
-
-/// What the plan block says.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct PlanHead {
-    /// The printed title.
-    pub title: String,
-    /// Who made it.
-    pub author: String,
-    /// Revisions, newest first as written.
-    pub revisions: Vec<Revision>,
-    /// How figures are printed.
-    pub precision: Precision,
-    /// The paper.
-    pub paper: Paper,
-    /// Who can build it.
-    pub level: String,
-    /// What it is.
-    pub about: String,
-    /// Where the block is.
-    #[serde(skip)]
-    pub span: Span,
-}
-
-/// A revision of the plan.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct Revision {
-    /// Its letter or number.
-    pub mark: String,
-    /// Its date, YYYY-MM-DD.
-    pub date: String,
-    /// What changed.
-    pub note: String,
-}
-
-/// Paper the plan is printed on.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub enum Paper {
-    /// 210 by 297 mm (ref: units-and-paper, "Paper" [V]).
-    A4,
-    /// 215.9 by 279.4 mm (ref: units-and-paper, "Paper" [M]).
-    Letter,
-}
-
-impl Paper {
-    /// Width and height, upright.
-    pub const fn size(self) -> (Length, Length) {
-        match self {
-            Self::A4 => (Length::from_mm(210), Length::from_mm(297)),
-            Self::Letter => (Length::from_inch(17, 2), Length::from_inch(11, 1)),
-        }
     }
 }
 
@@ -146,11 +98,6 @@ impl Part {
         self.count + self.mirrored
     }
 }
-
-/// Index of a placed piece.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
-#[serde(transparent)]
-pub struct PlacedId(pub usize);
 
 /// A piece in its place.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -222,28 +169,6 @@ pub struct Joint {
     pub span: Span,
 }
 
-/// How two pieces are joined.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum JointKind {
-    /// Glue alone.
-    Glue,
-    /// Screws through one piece into the other.
-    Screws,
-    /// Screws through slanted holes.
-    PocketScrews,
-    /// A channel across the grain of the receiving piece.
-    Dado,
-    /// A channel along the grain of the receiving piece.
-    Groove,
-    /// A step along an edge of the receiving piece.
-    Rabbet,
-    /// Dowels, half in each piece.
-    Dowels,
-    /// Loose tenons, half in each piece.
-    LooseTenons,
-}
-
 /// A screw, dowel or tenon in its place.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub struct Fastener {
@@ -255,61 +180,6 @@ pub struct Fastener {
     pub to: [Length; 3],
     /// The direction a driver pushes it.
     pub driven: Direction,
-}
-
-/// Index of a hardware item.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
-#[serde(transparent)]
-pub struct HardwareId(pub usize);
-
-/// An item of hardware and how many of it the build uses.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Hardware {
-    /// The name in the source.
-    pub name: String,
-    /// The printed name.
-    pub title: String,
-    /// What it is.
-    pub kind: HardwareKind,
-    /// Diameter of shank, dowel or bolt.
-    pub diameter: Option<Length>,
-    /// Length.
-    pub length: Option<Length>,
-    /// Width of a tenon.
-    pub width: Option<Length>,
-    /// Thickness of a tenon.
-    pub thickness: Option<Length>,
-    /// Diameter of a screw's head.
-    pub head: Option<Length>,
-    /// Diameter of the hole a screw bites in.
-    pub pilot: Option<Length>,
-    /// Diameter of the hole a screw passes through.
-    pub clearance: Option<Length>,
-    /// Pieces in a pack.
-    pub pack: Option<i64>,
-    /// Price of a pack, or of a piece where no pack is stated.
-    pub price: Option<Money>,
-    /// How many the build uses.
-    pub count: i64,
-    /// Where it is written.
-    #[serde(skip)]
-    pub span: Span,
-}
-
-/// What an item of hardware is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum HardwareKind {
-    /// A countersunk wood screw.
-    WoodScrew,
-    /// A screw for slanted pocket holes.
-    PocketScrew,
-    /// A dowel.
-    Dowel,
-    /// A loose tenon.
-    LooseTenon,
-    /// Anything counted: feet, handles, brackets.
-    Goods,
 }
 
 /// A step of the work.
@@ -342,17 +212,6 @@ pub struct Step {
     pub span: Span,
 }
 
-/// How an exploded view draws a piece away from its place.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub struct Pull {
-    /// Which piece.
-    pub piece: PlacedId,
-    /// Where to.
-    pub direction: Direction,
-    /// How far; chosen by the drawing if not said.
-    pub distance: Option<Length>,
-}
-
 /// Text with values in it, to be printed in both systems.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Wording {
@@ -371,18 +230,4 @@ pub enum WordingPiece {
     Value(String),
     /// A part, printed with its name and letter, and how many are meant.
     Part(PartId, i64),
-}
-
-/// A signal word (ANSI Z535.6; ref: safety, "Signal words" [V]), worst first.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[serde(rename_all = "lowercase")]
-pub enum SignalWord {
-    /// Will kill or seriously injure.
-    Danger,
-    /// Could kill or seriously injure.
-    Warning,
-    /// Could cause minor or moderate injury.
-    Caution,
-    /// No injury: damage, waste, a practice to follow.
-    Notice,
 }

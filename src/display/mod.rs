@@ -200,8 +200,8 @@ pub struct Glyph {
     pub offset_x: f64,
     /// Moved up from the baseline, in points: an accent over a capital.
     pub offset_y: f64,
-    /// The characters it stands for, empty for the second glyph of a cluster: what a reader
-    /// copies out of the PDF.
+    /// The characters it stands for, empty for a glyph more than its cluster has characters: what
+    /// a reader copies out of the PDF.
     pub text: String,
 }
 

@@ -1,3 +1,88 @@
-//! The document.
+//! The document: what the plan says, in order, before anyone knows how wide a page is.
+//!
+//! Takes a [`Build`] with its [`Stock`], its [`Cautions`], the drawn figures and the volumes of
+//! its parts, gives a [`tree::Document`]. All figures are worked out and rounded here, once, in
+//! both systems; the words around them stand in templates, which a user may replace. A template
+//! computes nothing and reads nothing: it has a budget of work and sees only what it is handed.
+//!
+//! - one file for each part of the plan (`cover.rs`, `cut_list.rs`, …) makes its figures;
+//! - `render.rs` runs the templates, `markup.rs` and `inline.rs` read the text they write
+//!   (described in `templates/README.md`), `references.rs` checks what refers to what.
 
+mod buy;
+#[cfg(test)]
+mod checks;
+mod context;
+mod cover;
+mod cut_list;
+mod final_checks;
+pub mod findings;
+mod hardware;
+mod inline;
+mod layouts;
+mod locate;
+mod markup;
+mod measure;
+mod read_first;
+mod references;
+mod render;
+mod steps;
+mod templates;
 pub mod tree;
+mod wording;
+
+pub use templates::Templates;
+
+use std::collections::BTreeMap;
+
+use crate::build::Build;
+use crate::caution::Cautions;
+use crate::display::Figure;
+use crate::finding::{Findings, Outcome};
+use crate::stock::Stock;
+use context::{Facts, PlanContext};
+use tree::Document;
+
+/// The document of a plan.
+///
+/// `figures` are named `cover`, `overview`, `exploded`, `step-1`, …, `layout-1`, …; `volumes` are
+/// cubic metres of one piece of each part, by number, and may be empty. Findings: the P family
+/// in [`findings`]; with an error among them the document holds what could still be made.
+pub fn compose(
+    build: &Build,
+    stock: &Stock,
+    cautions: &Cautions,
+    figures: BTreeMap<String, Figure>,
+    volumes: &[f64],
+    templates: &Templates,
+) -> Outcome<Document> {
+    let facts = Facts {
+        build,
+        stock,
+        cautions,
+        figures: &figures,
+        volumes,
+    };
+    let mut findings = Findings::new();
+    let mut document = Document {
+        title: build.plan.title.clone(),
+        author: build.plan.author.clone(),
+        ..Document::default()
+    };
+    match render::blocks(templates, &facts, &PlanContext::of(&facts)) {
+        Ok(read) => {
+            document.language = read.language;
+            document.running = read.running;
+            document.blocks = read.blocks;
+            for fault in read.faults {
+                findings.push(fault.finding(build.plan.span));
+            }
+        }
+        Err(fault) => findings.push(fault.finding(build.plan.span)),
+    }
+    document.figures = figures;
+    Outcome {
+        value: document,
+        findings,
+    }
+}

@@ -18,6 +18,7 @@ mod fittings;
 mod front;
 mod grid;
 mod hidden_lines;
+mod layout;
 mod look;
 mod merge;
 mod pens;
@@ -38,6 +39,7 @@ use std::collections::BTreeMap;
 
 pub use fills::{VisibleFill, visible_fills};
 pub use hidden_lines::{VisibleLine, drawn_lines, visible_lines};
+pub use layout::cutting_layouts;
 pub use scene::{BodyId, EdgeKind, Scene, SceneEdge, SceneFace};
 pub use svg::svg;
 pub use view::{View, ViewPoint, WorldPoint};

@@ -6,6 +6,7 @@
 
 pub mod catalogue;
 pub mod json;
+mod lines;
 mod page;
 pub mod print;
 
@@ -27,6 +28,17 @@ pub enum Severity {
     Warning,
     /// Worth knowing.
     Note,
+}
+
+impl Severity {
+    /// The word for it.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Error => "error",
+            Self::Warning => "warning",
+            Self::Note => "note",
+        }
+    }
 }
 
 /// A length that a finding is about, printed in both systems.
@@ -157,6 +169,13 @@ impl Findings {
     /// All of another stage's.
     pub fn append(&mut self, mut others: Self) {
         self.list.append(&mut others.list);
+    }
+
+    /// Those whose page passes `wanted`.
+    #[must_use]
+    pub fn keep(mut self, wanted: impl Fn(&Page) -> bool) -> Self {
+        self.list.retain(|finding| wanted(finding.page));
+        self
     }
 
     /// True where nothing was found.

@@ -46,6 +46,15 @@ impl Axis {
         }
     }
 
+    /// The way it runs, in words.
+    pub const fn way(self) -> &'static str {
+        match self {
+            Self::Across => "from left to right",
+            Self::Deep => "from front to back",
+            Self::High => "from bottom to top",
+        }
+    }
+
     /// The author's word.
     pub const fn word(self) -> &'static str {
         match self {

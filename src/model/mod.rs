@@ -1,12 +1,81 @@
 //! The model: names, kinds and lazily evaluated values.
 //!
-//! Takes the syntax tree, gives materials, parts and placements with every value worked out.
+//! Takes a syntax tree and the values to use in place of the author's, gives a [`Model`]:
+//! materials, parts, placements, joints, hardware and steps with every value worked out, in any
+//! order of declaration. What could not be worked out is left out of the model and told once.
+//!
+//! It knows nothing of contacts, of what joints cut, or of steps' order: that is the build.
 
+mod describe;
+mod design;
+mod evaluate;
+mod feature;
+mod fields;
+pub mod findings;
+mod hardware;
+mod head;
+mod join;
+mod kinds;
+mod locate;
 mod material;
+mod names;
+mod overrides;
 mod part;
+mod place;
+mod require;
+mod resolve;
+mod sizes;
+mod step;
+mod value;
+mod wording;
 
+use crate::finding::Outcome;
+use crate::syntax::tree::{Expr, Tree};
+use crate::units::Quantity;
+
+pub use feature::plane_axes;
+pub use hardware::{Hardware, HardwareId, HardwareKind};
+pub use head::{Paper, PlanHead, Revision};
+pub use join::{JoinDesign, JointKind};
 pub use material::{Grain, Material, MaterialForm, MaterialId, StockPiece};
+pub use overrides::Overrides;
 pub use part::{
     ArrisForm, Feature, FeatureShape, GridPattern, HolePurpose, Holes, PartDesign, PartId, Pocket,
     PocketKind, PocketScrewHole,
 };
+pub use place::{PlacedId, Placement};
+pub use require::Requirement;
+pub use step::{Pull, Said, SaidPiece, SignalWord, StepDesign};
+
+/// Everything a source describes, worked out.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Model {
+    /// Title, revisions and settings.
+    pub head: PlanHead,
+    /// Materials, by [`MaterialId`].
+    pub materials: Vec<Material>,
+    /// Parts, by [`PartId`].
+    pub parts: Vec<PartDesign>,
+    /// Items of hardware, by [`HardwareId`].
+    pub hardware: Vec<Hardware>,
+    /// Placed pieces, by [`PlacedId`].
+    pub placements: Vec<Placement>,
+    /// Joints asked for.
+    pub joins: Vec<JoinDesign>,
+    /// Steps, in order.
+    pub steps: Vec<StepDesign>,
+    /// What the author requires.
+    pub requirements: Vec<Requirement>,
+}
+
+/// Works out a tree, with `overrides` in place of the author's values.
+///
+/// Pure: the same tree and overrides give the same model and findings.
+pub fn resolve(tree: &Tree, overrides: &Overrides) -> Outcome<Model> {
+    resolve::resolve(tree, overrides)
+}
+
+/// Works out an expression that names nothing: the value of a setting on the command line.
+pub fn constant(expr: &Expr) -> Outcome<Option<Quantity>> {
+    resolve::constant(expr)
+}

@@ -1,3 +1,92 @@
 //! Text to syntax tree.
+//!
+//! Takes one file of the sources, gives the [`Tree`](tree::Tree) of all that could be read and a
+//! finding for each fault: [`layout`] cuts the text into heads and lines, [`pairs`] reads each by
+//! the grammar in `grammar/leafwright.pest`, the `lower…` files make tree out of what was read,
+//! [`recover`] makes findings out of what was not. A fault in one line hides none in another.
+//!
+//! Never looks a name up, works nothing out and knows no kinds: `18 mm + 3` is a fine tree.
 
+mod expected;
+pub mod findings;
+mod layout;
+mod layout_text;
+mod literal;
+mod lower;
+mod lower_expr;
+mod lower_join;
+mod lower_material;
+mod lower_part;
+mod lower_place;
+mod lower_plan;
+mod lower_step;
+mod pairs;
+mod recover;
+#[cfg(test)]
+mod tests;
+mod texts;
+mod token;
 pub mod tree;
+mod words;
+
+use crate::finding::{Findings, Outcome};
+use crate::source::{FileId, Sources};
+use layout::Source;
+use lower::Reader;
+use tree::{Expr, Tree};
+
+/// Reads a file.
+///
+/// A statement or a line that cannot be read is missing from the tree and has a finding; an
+/// empty file gives an empty tree and no finding.
+pub fn parse(sources: &Sources, file: FileId) -> Outcome<Tree> {
+    let text = sources.text(file);
+    let source = Source { text, file };
+    let mut tree = Tree {
+        span: source.span(0..text.len()),
+        ..Tree::default()
+    };
+    if let Some(finding) = lower::too_large(source) {
+        let mut findings = Findings::new();
+        findings.push(finding);
+        return Outcome {
+            value: tree,
+            findings,
+        };
+    }
+    let mut reader = Reader::new(source);
+    for item in reader.lay_out() {
+        tree.statements.extend(lower::statement(&mut reader, &item));
+    }
+    Outcome {
+        value: tree,
+        findings: reader.findings(),
+    }
+}
+
+/// Reads a file that holds one expression: the value of an override on the command line,
+/// `1000 mm` of `width=1000 mm`, handed in as a source of its own.
+pub fn parse_expression(sources: &Sources, file: FileId) -> Result<Expr, Findings> {
+    let text = sources.text(file);
+    let source = Source { text, file };
+    let mut findings = Findings::new();
+    if let Some(finding) = lower::too_large(source) {
+        findings.push(finding);
+        return Err(findings);
+    }
+    let mut reader = Reader::new(source);
+    let mut items = reader.lay_out().into_iter();
+    let expr = match (items.next(), items.next()) {
+        (Some(item), None) if item.block.is_none() && !item.spoiled => reader.expression(&item),
+        (first, second) => {
+            let at = second.or(first).map_or(0..0, |item| item.head);
+            reader.report(recover::not_one_expression(source, at));
+            None
+        }
+    };
+    let findings = reader.findings();
+    match expr {
+        Some(expr) if findings.is_empty() => Ok(expr),
+        _ => Err(findings),
+    }
+}

@@ -145,8 +145,8 @@ pub enum PlanSetting {
     Paper(Name),
     /// `level "beginner"`
     Level(Text),
-    /// `about "…"`
-    About(Text),
+    /// `about "…{width}…"`
+    About(SlottedText),
 }
 
 /// `param name = value from low to high "what it is"`
@@ -214,7 +214,7 @@ pub enum MaterialSetting {
     Kerf(Expr),
     /// `trim 10 mm`
     Trim(Expr),
-    /// `grain along length` or `grain none`
+    /// `grain along length` or `grain none`: the word `length` or `none`.
     Grain(Name),
     /// `density 680 kg/m3`
     Density(Expr),
@@ -246,6 +246,10 @@ pub struct PartLine {
 
 /// What a line of a part says.
 #[derive(Clone, Debug, PartialEq)]
+#[expect(
+    clippy::large_enum_variant,
+    reason = "a part has few lines, and each is read once"
+)]
 pub enum PartLineKind {
     /// `length 300 mm grain`, `width from left.right to right.left`, `thickness 20 mm`
     Size {
@@ -274,7 +278,8 @@ pub enum PartLineKind {
     },
     /// `note "…"`, printed in the cut list.
     Note(Text),
-    /// `hole on face diameter 20 mm depth 12 mm at 40 mm from foot, 30 mm from near`
+    /// `hole on face diameter 20 mm depth 12 mm at 40 mm from foot, 30 mm from near`,
+    /// with `counterbore 30 mm depth 5 mm` and `countersink 30 mm` before `grid` and `at`,
     /// and `holes … grid 8 by 5 pitch 96 mm by 96 mm at …` (the position of the first hole).
     Holes {
         /// The side drilled into.

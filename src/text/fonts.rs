@@ -26,6 +26,23 @@ pub struct UnreadableFont(
     pub Face,
 );
 
+/// What a font file says of itself, in thousandths of its size, for those who embed it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct FaceMetrics {
+    /// Its PostScript name: letters, digits and hyphens alone.
+    pub name: String,
+    /// How far it reaches above the baseline.
+    pub ascent: f64,
+    /// How far it reaches below, negative.
+    pub descent: f64,
+    /// Height of capitals.
+    pub cap_height: f64,
+    /// Left, bottom, right, top of the box around every glyph.
+    pub bounds: [f64; 4],
+    /// Slant in degrees from upright, negative to the right.
+    pub italic_angle: f64,
+}
+
 /// One face.
 pub(super) struct FaceFile {
     pub(super) font: Font,
@@ -116,6 +133,41 @@ impl Fonts {
         glyph == 0 || glyph == self.face(face).replacement
     }
 
+    /// What the face's file says of itself.
+    pub fn metrics(&self, face: Face) -> FaceMetrics {
+        let file = self.face(face);
+        let metrics = file.font.metrics();
+        let thousandths = |units: f64| units * file.per_unit * 1_000.0;
+        let line = metrics.typo_line.or(metrics.hhea_line);
+        let bounds = metrics.bounds;
+        let corners = [bounds.x_min, bounds.y_min, bounds.x_max, bounds.y_max];
+        let name = file
+            .font
+            .names()
+            .get(skrifa::font::name::NameId::POSTSCRIPT_NAME)
+            .and_then(|name| name.english_or_first())
+            .map(|name| name.name().chars().collect::<String>())
+            .unwrap_or_default();
+        let plain = |c: &char| c.is_ascii_alphanumeric() || *c == '-';
+        let name: String = name.chars().filter(plain).take(63).collect();
+        FaceMetrics {
+            name: if name.is_empty() {
+                format!("{face:?}")
+            } else {
+                name
+            },
+            ascent: thousandths(line.map_or(900.0, |line| line.ascender.to_f64())),
+            descent: thousandths(line.map_or(-250.0, |line| line.descender.to_f64())),
+            cap_height: file.cap_height * 1_000.0,
+            bounds: corners.map(|corner| thousandths(corner.to_f64())),
+            italic_angle: file
+                .font
+                .style_metrics()
+                .italic_angle
+                .map_or(0.0, |angle| angle.to_f64()),
+        }
+    }
+
     /// How far a glyph moves the pen on, in the face's own units.
     pub fn advance_units(&self, face: Face, glyph: u16) -> f64 {
         self.face(face).advance_units(glyph)
@@ -159,6 +211,22 @@ impl FaceFile {
         self.replacement
     }
 
+    /// The glyph of a character on its own.
+    pub(super) fn glyph(&self, character: char) -> Option<u16> {
+        let glyph = self.font.charmap().map_unicode(character)?;
+        u16::try_from(glyph.to_u32()).ok().filter(|id| *id != 0)
+    }
+
+    /// Thousandths of the size in the face's own units.
+    pub(super) fn units(&self, thousandths: f64) -> i32 {
+        whole(thousandths / 1_000.0 / self.per_unit)
+    }
+
+    /// How far a glyph on its own moves the pen on, in the face's own units.
+    pub(super) fn advance(&self, glyph: u16) -> i32 {
+        whole(self.advance_units(glyph))
+    }
+
     pub(super) fn advance_units(&self, glyph: u16) -> f64 {
         let glyph = skrifa::GlyphId::from(glyph);
         f64::from(self.font.glyph_metrics().h_advance(glyph))
@@ -189,6 +257,14 @@ impl FaceFile {
             Figures::Tabular => tabular.get(text).cloned(),
         }
     }
+}
+
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "measures of a font file fit into 16 bits, and a cast of a float saturates"
+)]
+fn whole(units: f64) -> i32 {
+    libm::round(units) as i32
 }
 
 /// What is kept is only ever added to whole, so a thread that died leaves it sound.

@@ -11,8 +11,9 @@ mod paragraph;
 mod segment;
 mod shape;
 mod style;
+mod substitute;
 
-pub use fonts::{Fonts, UnreadableFont};
+pub use fonts::{FaceMetrics, Fonts, UnreadableFont};
 pub use paragraph::{Line, LinePiece, break_paragraph, measure, narrowest_width};
 pub use shape::{ShapedText, shape, shape_line};
 pub use style::{Anchor, Figures, Run, TextStyle, text_mark};

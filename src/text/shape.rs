@@ -6,6 +6,7 @@ use harfrust::{Buffer, Direction, Feature, Script, ShapeOptions, ShapePlan, Shap
 
 use super::fonts::{FaceFile, Fonts, locked};
 use super::style::{Figures, TextStyle};
+use super::substitute::{Over, Substitute, substitute};
 use crate::display::{Face, Glyph};
 
 /// A line of glyphs and how far it reaches.
@@ -107,6 +108,19 @@ struct WordGlyph {
     end: usize,
 }
 
+impl WordGlyph {
+    const fn plain(id: u16, advance: i32, start: usize, end: usize) -> Self {
+        Self {
+            id,
+            advance,
+            offset_x: 0,
+            offset_y: 0,
+            start,
+            end,
+        }
+    }
+}
+
 impl Word {
     /// Shapes `text`, in which there is no [word space](is_word_space) beside a lone U+0020.
     pub(super) fn shaped(face: &FaceFile, figures: Figures, text: &str) -> Self {
@@ -144,27 +158,44 @@ impl Word {
                 end = start;
                 continue;
             }
+            let end_of_it = end.max(start);
             let id = u16::try_from(info.glyph_id).unwrap_or(0);
-            let lacking = id == 0;
-            let (id, advance) = if lacking {
-                (face.replacement(), replacement_advance(face))
+            if id == 0 {
+                self.take_lacking(face, start, end_of_it);
             } else {
-                (id, position.x_advance)
-            };
-            let glyph = WordGlyph {
-                id,
-                advance,
-                offset_x: position.x_offset,
-                offset_y: position.y_offset,
-                start,
-                end: end.max(start),
-            };
-            self.width += i64::from(glyph.advance);
-            self.glyphs.push(glyph);
+                self.width += i64::from(position.x_advance);
+                self.glyphs.push(WordGlyph {
+                    id,
+                    advance: position.x_advance,
+                    offset_x: position.x_offset,
+                    offset_y: position.y_offset,
+                    start,
+                    end: end_of_it,
+                });
+            }
             end = start;
         }
         self.glyphs.reverse();
-        self.leave_text_to_first_of_cluster();
+        self.share_clusters();
+    }
+
+    /// Takes what stands for a character that the face lacks; its glyphs from the back.
+    fn take_lacking(&mut self, face: &FaceFile, start: usize, end: usize) {
+        let text = self.text.get(start..end).unwrap_or("");
+        let mut characters = text.chars();
+        let substitute = match (characters.next(), characters.next()) {
+            (Some(character), None) => substitute(character),
+            _ => None,
+        };
+        let glyphs = substitute.and_then(|signs| set_substitute(face, signs, start, end));
+        let glyphs = glyphs.unwrap_or_else(|| {
+            let advance = face.advance(face.replacement());
+            vec![WordGlyph::plain(face.replacement(), advance, start, end)]
+        });
+        for glyph in glyphs.into_iter().rev() {
+            self.width += i64::from(glyph.advance);
+            self.glyphs.push(glyph);
+        }
     }
 
     /// True for marks that say how to break or join and are never seen.
@@ -173,43 +204,42 @@ impl Word {
         !text.is_empty() && text.chars().all(is_unseen)
     }
 
-    /// Of several glyphs of one cluster the first stands for all of its characters.
-    fn leave_text_to_first_of_cluster(&mut self) {
-        let mut last_start = usize::MAX;
-        let mut cluster_end = 0;
-        let mut ends = Vec::with_capacity(self.glyphs.len());
-        for glyph in self.glyphs.iter().rev() {
-            if glyph.start != last_start {
-                last_start = glyph.start;
-                cluster_end = glyph.end;
+    /// Glyphs of one cluster share its characters: one each, the last one all that are left, or
+    /// the first one all where there are more glyphs than characters.
+    fn share_clusters(&mut self) {
+        let mut first = 0;
+        while let Some(start) = self.glyphs.get(first).map(|glyph| glyph.start) {
+            let cluster = self.glyphs.iter_mut().skip(first);
+            let mut cluster: Vec<&mut WordGlyph> =
+                cluster.take_while(|glyph| glyph.start == start).collect();
+            let count = cluster.len();
+            first += count;
+            let end = cluster.iter().map(|glyph| glyph.end).max().unwrap_or(start);
+            let text = self.text.get(start..end).unwrap_or("");
+            let ends: Vec<usize> = text
+                .char_indices()
+                .map(|(at, character)| start + at + character.len_utf8())
+                .collect();
+            let mut from = start;
+            for (i, glyph) in cluster.iter_mut().enumerate() {
+                let to = match (ends.len() >= count, i + 1 == count) {
+                    (true, false) => ends.get(i).copied().unwrap_or(end),
+                    _ => end,
+                };
+                (glyph.start, glyph.end) = (from, to);
+                from = to;
             }
-            ends.push(cluster_end);
-        }
-        ends.reverse();
-        let mut before = usize::MAX;
-        for (glyph, end) in self.glyphs.iter_mut().zip(ends) {
-            glyph.end = if glyph.start == before {
-                glyph.start
-            } else {
-                end
-            };
-            before = glyph.start;
         }
     }
 
     /// A shaper that gives up still leaves one replacement glyph for each character.
     fn take_unshaped(&mut self, face: &FaceFile) {
         for (start, character) in self.text.char_indices() {
-            let advance = replacement_advance(face);
+            let advance = face.advance(face.replacement());
             self.width += i64::from(advance);
-            self.glyphs.push(WordGlyph {
-                id: face.replacement(),
-                advance,
-                offset_x: 0,
-                offset_y: 0,
-                start,
-                end: start + character.len_utf8(),
-            });
+            let end = start + character.len_utf8();
+            self.glyphs
+                .push(WordGlyph::plain(face.replacement(), advance, start, end));
         }
     }
 
@@ -238,22 +268,43 @@ fn scaled(units: i64, face: &FaceFile, style: &TextStyle) -> f64 {
     f64::from(units) * face.per_unit * style.size
 }
 
-fn replacement_advance(face: &FaceFile) -> i32 {
-    let advance = face.advance_units(face.replacement());
-    #[expect(
-        clippy::cast_possible_truncation,
-        reason = "an advance is a u16 in the font file"
-    )]
-    let whole = advance as i32;
-    whole
+/// The glyphs of a sign set from others, if the face has those.
+fn set_substitute(
+    face: &FaceFile,
+    signs: Substitute,
+    start: usize,
+    end: usize,
+) -> Option<Vec<WordGlyph>> {
+    let (first, raised) = signs.first;
+    let id = face.glyph(first)?;
+    let advance = face.advance(id);
+    let mut first = WordGlyph::plain(id, advance, start, end);
+    first.offset_y = face.units(raised);
+    let mut glyphs = vec![first];
+    if let Some((second, raised, over)) = signs.second {
+        let id = face.glyph(second)?;
+        let free = advance - face.advance(id);
+        // The pen has passed the first sign; the second one goes back over it.
+        let back = match over {
+            Over::Left => 0,
+            Over::Middle => free / 2,
+            Over::Right => free,
+        };
+        let mut glyph = WordGlyph::plain(id, 0, start, end);
+        glyph.offset_x = back - advance;
+        glyph.offset_y = face.units(raised);
+        glyphs.push(glyph);
+    }
+    Some(glyphs)
 }
 
-fn features(figures: Figures) -> [Feature; 1] {
-    let tag = match figures {
-        Figures::Proportional => Tag::new(b"pnum"),
-        Figures::Tabular => Tag::new(b"tnum"),
-    };
-    [Feature::new(tag, 1, ..)]
+/// Running text takes the figures the face gives of itself: asked for proportional ones, many
+/// faces set a narrow 1 that clings to the space before it ("than 1 mm").
+fn features(figures: Figures) -> Vec<Feature> {
+    match figures {
+        Figures::Proportional => Vec::new(),
+        Figures::Tabular => vec![Feature::new(Tag::new(b"tnum"), 1, ..)],
+    }
 }
 
 /// Compiled plans of one face: making one costs more than shaping a word with it.
@@ -325,11 +376,6 @@ mod tests {
         };
         let tabular = widths(Figures::Tabular);
         assert!(tabular.iter().all(|width| *width == tabular[0]));
-        assert!(
-            widths(Figures::Proportional)
-                .iter()
-                .any(|w| *w != tabular[0])
-        );
     }
 
     #[test]
@@ -339,9 +385,9 @@ mod tests {
             shaped(Figures::Proportional, "A").width + shaped(Figures::Proportional, "V").width;
         assert!(pair < apart - 0.1);
         let accented = shaped(Figures::Proportional, "Ж\u{301}");
-        assert_eq!(accented.glyphs[0].text, "Ж\u{301}");
+        assert_eq!(accented.glyphs[0].text, "Ж");
         assert!(accented.glyphs[1].offset_y > 0.5, "raised over the capital");
-        assert_eq!(accented.glyphs[1].text, "");
+        assert_eq!(accented.glyphs[1].text, "\u{301}");
     }
 
     #[test]
@@ -356,6 +402,21 @@ mod tests {
             .collect();
         assert_eq!(lacking, ["漢", "\u{7}"]);
         assert!(set.width > 10.0);
+    }
+
+    #[test]
+    fn signs_the_face_lacks_are_set_from_others_and_read_as_typed() {
+        let fonts = Fonts::shipped().unwrap();
+        for sign in ["−", "⌀", "≤", "≥", "≈", "→", "←"] {
+            let set = shaped(Figures::Tabular, &format!("a{sign}1"));
+            let read: String = set.glyphs.iter().map(|g| g.text.as_str()).collect();
+            assert_eq!(read, format!("a{sign}1"));
+            let lacking = |g: &Glyph| fonts.is_replacement(Face::Regular, g.id);
+            assert!(!set.glyphs.iter().any(lacking), "{sign}");
+        }
+        let at_most = shaped(Figures::Tabular, "≤");
+        assert_eq!(at_most.glyphs.len(), 2);
+        assert!((at_most.width - shaped(Figures::Tabular, "<").width).abs() < 1e-9);
     }
 
     #[test]

@@ -8,7 +8,7 @@ use super::shape::shape_line;
 /// How figures are spaced.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Figures {
-    /// Each as wide as it is: for running text.
+    /// As the face sets them in running text.
     #[default]
     Proportional,
     /// All of one width: for columns of figures.

@@ -151,6 +151,15 @@ impl Mass {
     pub fn pounds(self) -> f64 {
         self.kg() / 0.453_592_37
     }
+
+    /// Both systems in one line, as plans and findings print them: `36.7 kg (81 lb)`, with
+    /// no-break spaces. Estimates from average densities deserve no more digits.
+    pub fn in_both(self) -> String {
+        let digits = |amount: f64, limit: f64| usize::from(amount.abs() < limit);
+        let (kg, pounds) = (self.kg(), self.pounds());
+        let (kg_digits, pound_digits) = (digits(kg, 100.0), digits(pounds, 10.0));
+        format!("{kg:.kg_digits$}\u{a0}kg ({pounds:.pound_digits$}\u{a0}lb)")
+    }
 }
 
 impl Add for Mass {
@@ -189,5 +198,27 @@ impl Money {
         let sign = if self.cents < 0 { "-" } else { "" };
         let cents = self.cents.unsigned_abs();
         format!("{sign}{}.{:02} {}", cents / 100, cents % 100, self.currency)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn masses_print_in_both_systems() {
+        // ref: units-and-paper, "Factors" [M]: 0.45359237 kg, so 36.7 kg are 80.9 lb.
+        assert_eq!(
+            Mass::from_kg_f64(36.7).in_both(),
+            "36.7\u{a0}kg (81\u{a0}lb)"
+        );
+        assert_eq!(
+            Mass::from_kg_f64(2.0).in_both(),
+            "2.0\u{a0}kg (4.4\u{a0}lb)"
+        );
+        assert_eq!(
+            Mass::from_kg_f64(120.0).in_both(),
+            "120\u{a0}kg (265\u{a0}lb)"
+        );
     }
 }

@@ -1,0 +1,121 @@
+//! Tests of the whole stage on a build made by hand.
+
+use super::{Cautions, Occasion, Sign, gather};
+use crate::build::{SignalWord, Wording, WordingPiece};
+use crate::stock::{lay_out, sample};
+
+fn cautions() -> Cautions {
+    let build = sample::shelf_unit();
+    gather(&build, &lay_out(&build).value)
+}
+
+/// The words of a text, lengths in millimetres.
+fn words(wording: &Wording) -> String {
+    let pieces = wording.pieces.iter().map(|piece| match piece {
+        WordingPiece::Plain(text) | WordingPiece::Value(text) => text.clone(),
+        WordingPiece::Length(length) => format!("{} mm", length.mm()),
+        WordingPiece::Part(part, _) => format!("part {}", part.0),
+    });
+    pieces.collect()
+}
+
+#[test]
+fn only_what_is_done_is_cautioned_of() {
+    let cautions = cautions();
+    let ids: Vec<&str> = cautions.list.iter().map(|caution| caution.id).collect();
+    for id in [
+        "sawing-sheets",
+        "narrow-strips",
+        "heavy-sheet",
+        "crosscutting-boards",
+        "small-pieces",
+        "routing",
+        "drilling",
+        "large-bits",
+        "pocket-holes",
+        "driving-screws",
+        "gluing",
+        "dust",
+        "tip-over",
+    ] {
+        assert!(ids.contains(&id), "{id} is missing");
+    }
+    // Nothing is planed, no outline is sawn, and the unit weighs less than 23 kg.
+    for id in ["planing", "curves", "heavy-piece"] {
+        assert!(!ids.contains(&id), "{id} has no reason");
+    }
+}
+
+#[test]
+fn the_worst_come_first() {
+    let signals: Vec<SignalWord> = cautions().list.iter().map(|one| one.signal).collect();
+    assert!(signals.is_sorted());
+}
+
+#[test]
+fn every_caution_says_what_may_happen_and_what_to_do() {
+    for caution in cautions().list {
+        for text in [&caution.hazard, &caution.consequence, &caution.avoidance] {
+            let words = words(text);
+            assert!(
+                words.ends_with('.') && words.len() > 10,
+                "{}: {words}",
+                caution.id
+            );
+        }
+    }
+}
+
+#[test]
+fn a_caution_stands_before_its_act() {
+    let cautions = cautions();
+    let occasions = |id: &str| {
+        let caution = cautions.list.iter().find(|caution| caution.id == id);
+        caution.unwrap().occasions.clone()
+    };
+    // The sides, with their dadoes and holes, first come in with the first step; the joints are
+    // glued in the second and screwed in the third.
+    assert_eq!(occasions("routing"), vec![Occasion::Step(0)]);
+    assert_eq!(occasions("pocket-holes"), vec![Occasion::Step(2)]);
+    assert_eq!(occasions("driving-screws"), vec![Occasion::Step(2)]);
+    assert_eq!(
+        occasions("gluing"),
+        vec![Occasion::Step(0), Occasion::Step(1)]
+    );
+    assert_eq!(occasions("narrow-strips"), vec![Occasion::Cutting]);
+}
+
+#[test]
+fn signs_are_listed_once() {
+    let signs = cautions().signs;
+    assert!(signs.contains(&Sign::EYES) && signs.contains(&Sign::EARS));
+    let mut unique = signs.clone();
+    unique.dedup();
+    assert_eq!(signs, unique);
+}
+
+#[test]
+fn tools_follow_from_the_work() {
+    let cautions = cautions();
+    let tools: Vec<String> = cautions
+        .tools
+        .iter()
+        .map(|tool| words(&tool.name))
+        .collect();
+    let has = |text: &str| tools.iter().any(|tool| tool.contains(text));
+    assert!(has("Straight router bit, 18 mm wide"), "{tools:?}");
+    assert!(has("Flat-bottomed bit or hole saw, 25 mm"));
+    assert!(has("stepped bit, 9.5 mm"));
+    // Both sides stand when the second is glued: 900 mm across.
+    assert!(has("Clamps that open 900 mm"));
+    assert!(has("Mallet"));
+    assert!(!has("Planer"));
+}
+
+#[test]
+fn an_empty_build_needs_nothing() {
+    let build = sample::build_of(Vec::new(), Vec::new());
+    let cautions = gather(&build, &lay_out(&build).value);
+    assert!(cautions.list.is_empty() && cautions.tools.is_empty());
+    assert!(cautions.statement.contains("general information"));
+}

@@ -1,0 +1,23 @@
+//! Boards and bars cut to length.
+
+use super::types::{Caution, Occasion, Operation, Sign, plain};
+use super::work::Work;
+use crate::build::SignalWord;
+
+// ref: safety, "Operations", mitre saw [P].
+pub(super) fn check(work: &Work) -> Option<Caution> {
+    (!work.stock.boards.is_empty()).then(|| Caution {
+        id: "crosscutting-boards",
+        signal: SignalWord::Warning,
+        hazard: plain("A hand in the path of the saw when boards are cut to length."),
+        consequence: plain("The blade cuts to the bone, and a loose off-cut is thrown."),
+        avoidance: plain(
+            "Hold the board against the fence, both hands well clear and never crossed. Clamp \
+             short pieces. Keep the button pressed until the cut is through, then let the blade \
+             stop before you lift it.",
+        ),
+        signs: vec![Sign::MANUAL, Sign::EARS, Sign::EYES],
+        operation: Operation::Sawing,
+        occasions: vec![Occasion::Cutting],
+    })
+}

@@ -1,0 +1,25 @@
+//! Holes drilled in loose work.
+
+use super::types::{Caution, Operation, Sign, plain};
+use super::work::Work;
+use crate::build::SignalWord;
+use crate::model::FeatureShape;
+
+// ref: safety, "Operations", drill [P]; gloves never near turning bits.
+pub(super) fn check(work: &Work) -> Option<Caution> {
+    let occasions = work.occasions(|shape| matches!(shape, FeatureShape::Holes(_)));
+    (!occasions.is_empty()).then(|| Caution {
+        id: "drilling",
+        signal: SignalWord::Caution,
+        hazard: plain("Work that spins with the drill, and chips that fly."),
+        consequence: plain("Hands and wrists are struck or cut, eyes are hurt."),
+        avoidance: plain(
+            "Clamp the work on a backing board and set a depth stop. Wear no gloves, loose sleeves \
+             or open hair near a turning bit. Drill from both sides, or into the backing board, \
+             where a bit comes out.",
+        ),
+        signs: vec![Sign::EYES],
+        operation: Operation::Drilling,
+        occasions,
+    })
+}

@@ -1,0 +1,78 @@
+//! Cautions: what can hurt the builder, from what the build really makes them do.
+//!
+//! Takes a [`Build`] and its [`Stock`], gives [`Cautions`]: one caution for each hazard that is
+//! there, with the steps it concerns, the protective signs, the tools the work needs and the
+//! statement every plan carries. Adds no caution for work that is not done, since a reader who
+//! skips one skips all. Replaces no manual and no law, and says so.
+//!
+//! One file a hazard. A new one takes a file with a `check`, a line in [`HAZARDS`] and a test.
+//! What the author cautions of stands in the steps and is not repeated here.
+
+#[cfg(test)]
+mod checks;
+mod crosscutting_boards;
+mod curves;
+mod drilling;
+mod driving_screws;
+mod dust;
+mod general;
+mod gluing;
+mod heavy_piece;
+mod heavy_sheet;
+mod large_bits;
+mod narrow_strips;
+mod planing;
+mod pocket_holes;
+mod routing;
+mod sawing_sheets;
+mod small_pieces;
+mod tip_over;
+mod tools;
+mod types;
+mod work;
+
+pub use types::{Caution, Cautions, Occasion, Operation, Sign, Tool};
+
+use crate::build::Build;
+use crate::stock::Stock;
+use work::Work;
+
+/// Every hazard there is a file for.
+const HAZARDS: [fn(&Work) -> Option<Caution>; 16] = [
+    sawing_sheets::check,
+    narrow_strips::check,
+    heavy_sheet::check,
+    crosscutting_boards::check,
+    small_pieces::check,
+    planing::check,
+    curves::check,
+    routing::check,
+    drilling::check,
+    large_bits::check,
+    pocket_holes::check,
+    driving_screws::check,
+    gluing::check,
+    dust::check,
+    heavy_piece::check,
+    tip_over::check,
+];
+
+/// The cautions of a build, worst first, its protective signs and its tools.
+pub fn gather(build: &Build, stock: &Stock) -> Cautions {
+    let work = Work::new(build, stock);
+    let mut list: Vec<Caution> = HAZARDS.iter().filter_map(|check| check(&work)).collect();
+    // Stable: within a signal word they stay in the order of the work.
+    list.sort_by_key(|caution| caution.signal);
+    let mut signs: Vec<Sign> = list
+        .iter()
+        .flat_map(|caution| caution.signs.clone())
+        .collect();
+    signs.sort();
+    signs.dedup();
+    Cautions {
+        list,
+        signs,
+        statement: general::STATEMENT.to_owned(),
+        tools: tools::list(&work),
+    }
+}

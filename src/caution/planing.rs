@@ -1,0 +1,47 @@
+//! Boards planed thinner than they are bought.
+
+use super::types::{Caution, Occasion, Operation, Phrase, Sign, plain};
+use super::work::Work;
+use crate::build::SignalWord;
+use crate::model::{MaterialForm, PartId};
+use crate::units::Length;
+
+/// Shorter stock is not fed.
+// ref: safety, "Operations", planer and jointer: 300 mm (12 in) or the maker's limit [P].
+const SHORTEST: Length = Length::from_mm(300);
+
+/// Parts of one piece that are thinner than their board.
+pub(super) fn planed(work: &Work) -> Vec<PartId> {
+    let thinner = work.parts().filter(|(_, part)| {
+        let board = work
+            .build
+            .material(part.material)
+            .filter(|material| matches!(material.form, MaterialForm::Board { .. }));
+        let [_, _, thickness] = part.size();
+        board.is_some_and(|board| thickness < board.thickness() * part.layers.max(1))
+    });
+    thinner.map(|(id, _)| id).collect()
+}
+
+pub(super) fn check(work: &Work) -> Option<Caution> {
+    let planed = planed(work);
+    (!planed.is_empty()).then(|| Caution {
+        id: "planing",
+        signal: SignalWord::Warning,
+        hazard: Phrase::new("Cutters of the planer, when you thin ")
+            .parts(&planed)
+            .then(".")
+            .done(),
+        consequence: plain("Short stock is thrown or drawn in, and the hand with it."),
+        avoidance: Phrase::new("Plane no piece shorter than ")
+            .length(SHORTEST)
+            .then(
+                " or than the maker allows: plane the whole board first and cut it up after. Use \
+                 push blocks, take thin cuts, and look for nails and loose knots before.",
+            )
+            .done(),
+        signs: vec![Sign::MANUAL, Sign::EARS, Sign::EYES, Sign::MASK],
+        operation: Operation::Planing,
+        occasions: vec![Occasion::Cutting],
+    })
+}

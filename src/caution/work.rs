@@ -1,0 +1,93 @@
+//! What the build makes a builder do, and when.
+
+use std::collections::BTreeSet;
+
+use super::types::Occasion;
+use crate::build::{Build, JointKind, Part, Step};
+use crate::model::{Feature, FeatureShape, PartId};
+use crate::stock::{CutRow, Stock};
+
+/// A build and its stock, looked at as work.
+pub(super) struct Work<'a> {
+    /// What is built.
+    pub(super) build: &'a Build,
+    /// What it is cut from.
+    pub(super) stock: &'a Stock,
+    /// The step that first needs each part.
+    first_steps: Vec<Option<usize>>,
+}
+
+impl<'a> Work<'a> {
+    /// Looks through the steps once.
+    pub(super) fn new(build: &'a Build, stock: &'a Stock) -> Self {
+        let mut first_steps: Vec<Option<usize>> = vec![None; build.parts.len()];
+        for (number, step) in build.steps.iter().enumerate() {
+            for piece in step.adds.iter().filter_map(|id| build.piece(*id)) {
+                if let Some(first) = first_steps.get_mut(piece.part.0) {
+                    first.get_or_insert(number);
+                }
+            }
+        }
+        Self {
+            build,
+            stock,
+            first_steps,
+        }
+    }
+
+    /// When a part is machined: before the step that first adds it, or with the cutting where
+    /// no step does.
+    pub(super) fn machined(&self, part: PartId) -> Occasion {
+        let step = self.first_steps.get(part.0).copied().flatten();
+        step.map_or(Occasion::Cutting, Occasion::Step)
+    }
+
+    /// Parts that are made, with their numbers.
+    pub(super) fn parts(&self) -> impl Iterator<Item = (PartId, &'a Part)> {
+        self.build
+            .parts
+            .iter()
+            .enumerate()
+            .filter(|(_, part)| part.pieces() > 0)
+            .map(|(index, part)| (PartId(index), part))
+    }
+
+    /// Features of parts that are made.
+    pub(super) fn features(&self) -> impl Iterator<Item = (PartId, &'a Feature)> {
+        self.parts()
+            .flat_map(|(id, part)| part.features.iter().map(move |feature| (id, feature)))
+    }
+
+    /// When features of some shape are made.
+    pub(super) fn occasions(&self, is: impl Fn(&FeatureShape) -> bool) -> Vec<Occasion> {
+        let when: BTreeSet<Occasion> = self
+            .features()
+            .filter(|(_, feature)| is(&feature.shape))
+            .map(|(part, _)| self.machined(part))
+            .collect();
+        when.into_iter().collect()
+    }
+
+    /// Steps, counted from zero, for which `is` holds.
+    pub(super) fn steps(&self, is: impl Fn(&Step) -> bool) -> Vec<Occasion> {
+        let steps = self.build.steps.iter().enumerate();
+        steps
+            .filter(|(_, step)| is(step))
+            .map(|(number, _)| Occasion::Step(number))
+            .collect()
+    }
+
+    /// True where a step makes a joint of one of the kinds.
+    pub(super) fn makes(&self, step: &Step, kinds: &[JointKind]) -> bool {
+        step.joints
+            .iter()
+            .filter_map(|index| self.build.joints.get(*index))
+            .any(|joint| kinds.contains(&joint.kind))
+    }
+
+    /// Rows of the cut list for which `is` holds.
+    pub(super) fn rows(&self, is: impl Fn(&CutRow) -> bool) -> Vec<PartId> {
+        let rows = self.stock.rows().filter(|row| is(row));
+        rows.map(|row| row.part).collect()
+    }
+}

@@ -1,0 +1,48 @@
+//! `leafwright check FILE`: what is wrong with a source.
+
+use super::{CheckArguments, Exit, Format, SourceArguments, files, overrides, report, say};
+use crate::finding::json::json;
+use crate::finding::{Findings, Outcome};
+use crate::road::{self, Checked};
+use crate::source::Sources;
+use crate::syntax;
+
+/// Reads and checks a source; an exit where the file could not even be read.
+pub(super) fn checked(
+    arguments: &SourceArguments,
+    sources: &mut Sources,
+) -> Result<Outcome<Checked>, Findings> {
+    let file = files::read(&arguments.file, sources).map_err(|finding| {
+        let mut findings = Findings::new();
+        findings.push(*finding);
+        findings
+    })?;
+    if arguments.set.is_empty() {
+        return Ok(road::check(sources, file, &Default::default()));
+    }
+    let tree = syntax::parse(sources, file).value;
+    let (values, findings) = overrides::overrides(arguments, &tree, sources);
+    if !findings.is_empty() {
+        return Ok(Outcome {
+            value: Checked::default(),
+            findings,
+        });
+    }
+    Ok(road::check(sources, file, &values))
+}
+
+/// Runs the command.
+pub(super) fn run(arguments: &CheckArguments) -> Exit {
+    let mut sources = Sources::new();
+    let (findings, exit) = match checked(&arguments.source, &mut sources) {
+        Ok(outcome) if outcome.findings.has_errors() => (outcome.findings, Exit::Errors),
+        Ok(outcome) => (outcome.findings, Exit::Done),
+        Err(findings) => (findings, Exit::File),
+    };
+    match arguments.format {
+        Format::Text if findings.is_empty() => say("Nothing found.\n"),
+        Format::Text => report(&findings, &sources),
+        Format::Json => say(&(json(&findings, &sources) + "\n")),
+    }
+    exit
+}

@@ -1,0 +1,99 @@
+//! Files in, files out: a file is read whole or not at all, and written whole or not at all.
+#![expect(
+    clippy::disallowed_methods,
+    reason = "this is the one place that touches the disk"
+)]
+
+use std::io::Write;
+use std::path::Path;
+
+use super::findings::{FILE_NOT_READ, FILE_NOT_WRITTEN, NOT_TEXT};
+use crate::finding::Finding;
+use crate::source::{FileId, LARGEST_SOURCE, Sources, Span};
+
+/// Reads a source.
+///
+/// # Errors
+/// A finding where the file is not there, too large or not UTF-8; `sources` then holds its name.
+pub(super) fn read(path: &Path, sources: &mut Sources) -> Result<FileId, Box<Finding>> {
+    let name = path.display().to_string();
+    let read = std::fs::metadata(path).and_then(|about| {
+        if about.len() > LARGEST_SOURCE as u64 {
+            let message = format!("it is larger than {} MiB", LARGEST_SOURCE / 1024 / 1024);
+            return Err(std::io::Error::other(message));
+        }
+        std::fs::read(path)
+    });
+    let bytes = match read {
+        Ok(bytes) => bytes,
+        Err(fault) => {
+            let span = place_in(sources, &name, "");
+            let message = format!("`{name}` cannot be read: {fault}");
+            return Err(Box::new(Finding::new(&FILE_NOT_READ, span, message)));
+        }
+    };
+    match String::from_utf8(bytes) {
+        // Some editors begin a file with a byte order mark; it is no part of the text.
+        Ok(text) => Ok(sources.add(&name, text.strip_prefix('\u{feff}').unwrap_or(&text))),
+        Err(fault) => {
+            let valid = fault.utf8_error().valid_up_to();
+            let good = fault.as_bytes().get(..valid).unwrap_or_default();
+            let good = String::from_utf8_lossy(good).into_owned();
+            let line = good.matches('\n').count() + 1;
+            let span = place_in(sources, &name, &good);
+            let message = format!("`{name}` is not UTF-8: byte {} in line {line}", valid + 1);
+            Err(Box::new(
+                Finding::new(&NOT_TEXT, span, message).remedy("save it as UTF-8 in your editor"),
+            ))
+        }
+    }
+}
+
+/// Adds a file that cannot be used, so that a finding can name it; the place is its end.
+fn place_in(sources: &mut Sources, name: &str, text: &str) -> Span {
+    let file = sources.add(name, text);
+    Span::new(file, text.len(), text.len())
+}
+
+/// Writes a file whole: into a new file beside it, then in its place.
+///
+/// # Errors
+/// A finding where that cannot be done; what was there is then still there.
+pub(super) fn write(path: &Path, bytes: &[u8]) -> Result<(), Box<Finding>> {
+    let folder = match path.parent() {
+        Some(parent) if parent.as_os_str().is_empty() => Path::new("."),
+        Some(parent) => parent,
+        None => Path::new("."),
+    };
+    let written = new_file(folder).and_then(|mut file| {
+        file.write_all(bytes)?;
+        file.as_file().sync_all()?;
+        file.persist(path).map_err(|fault| fault.error)?;
+        Ok(())
+    });
+    written.map_err(|fault| {
+        let message = format!("`{}` cannot be written: {fault}", path.display());
+        Box::new(
+            Finding::new(&FILE_NOT_WRITTEN, Span::default(), message)
+                .remedy("name a file in a folder that exists and may be written to, with `-o`"),
+        )
+    })
+}
+
+#[cfg(unix)]
+fn new_file(folder: &Path) -> std::io::Result<tempfile::NamedTempFile> {
+    use std::os::unix::fs::PermissionsExt;
+    // As any new file: readable by all, less what the user's mask takes away.
+    let usual = std::fs::Permissions::from_mode(0o666);
+    tempfile::Builder::new()
+        .prefix(".leafwright-")
+        .permissions(usual)
+        .tempfile_in(folder)
+}
+
+#[cfg(not(unix))]
+fn new_file(folder: &Path) -> std::io::Result<tempfile::NamedTempFile> {
+    tempfile::Builder::new()
+        .prefix(".leafwright-")
+        .tempfile_in(folder)
+}

@@ -1,0 +1,33 @@
+//! What can be wrong with files and arguments.
+
+use crate::finding::finding_pages;
+
+finding_pages! {
+    /// The file is not there, or may not be read.
+    ///
+    /// Source: the file system.
+    X001 FILE_NOT_READ Error "file not read" "there is nothing to build from";
+
+    /// The file is not text in UTF-8.
+    ///
+    /// The finding names the first byte that does not belong. Most editors can save a file anew
+    /// "as UTF-8".
+    ///
+    /// Source: the language (grammar/LANGUAGE.md, "Files").
+    X002 NOT_TEXT Error "not a text in UTF-8" "a letter that is read wrongly changes a name, and a name changes a size";
+
+    /// The plan could not be written. What was there before is still there.
+    ///
+    /// Source: the file system.
+    X003 FILE_NOT_WRITTEN Error "file not written" "the plan on disk is not the one that was asked for";
+
+    /// A value given with `--set` cannot be read, or names nothing.
+    ///
+    /// Source: the command line.
+    X004 BAD_SETTING Error "a setting that cannot be used" "the build would not be the one that was asked for";
+
+    /// There is no drawing of this name.
+    ///
+    /// Source: the command line.
+    X005 NO_DRAWING Error "no such drawing" "the drawing that was asked for does not exist";
+}

@@ -1,0 +1,184 @@
+//! The command line: the only place that reads arguments, reads files and writes them.
+//!
+//! One file a command. A command returns an [`Exit`]; findings go to standard error (or, as JSON,
+//! to standard output), what was asked for goes where it was asked for.
+
+mod build;
+mod check;
+mod draw;
+mod explain;
+mod files;
+pub mod findings;
+mod overrides;
+
+use std::io::Write;
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+use clap::{Args, Parser, Subcommand, ValueEnum};
+
+use crate::build::Paper;
+use crate::finding::Findings;
+use crate::finding::print::{Colour, print};
+use crate::source::Sources;
+
+/// How a run ends.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Exit {
+    /// Done; there may be warnings.
+    Done,
+    /// The source has errors; nothing was written.
+    Errors,
+    /// A file could not be read or written; nothing was overwritten.
+    File,
+}
+
+impl From<Exit> for ExitCode {
+    fn from(exit: Exit) -> Self {
+        match exit {
+            Exit::Done => Self::SUCCESS,
+            Exit::Errors => Self::from(1),
+            Exit::File => Self::from(3),
+        }
+    }
+}
+
+/// From a text that describes furniture to a plan that a stranger can build from.
+#[derive(Debug, Parser)]
+#[command(name = "leafwright", version, about)]
+#[command(
+    after_help = "Exit codes: 0 done (there may be warnings), 1 the source has errors and \
+nothing was written, 2 wrong arguments, 3 a file could not be read or written."
+)]
+struct Arguments {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Debug, Subcommand)]
+enum Command {
+    /// Check a source and write its plan as a PDF
+    Build(BuildArguments),
+    /// Check a source and print what was found
+    Check(CheckArguments),
+    /// Print the page of a finding's code
+    Explain(ExplainArguments),
+    /// Write one drawing of a plan as SVG
+    Draw(DrawArguments),
+}
+
+#[derive(Debug, Args)]
+struct SourceArguments {
+    /// The source, a file ending in .wright
+    file: PathBuf,
+    /// Put another value in place of a param's or let's: `--set width=1000mm`
+    #[arg(long = "set", value_name = "NAME=VALUE")]
+    set: Vec<String>,
+}
+
+#[derive(Debug, Args)]
+struct BuildArguments {
+    #[command(flatten)]
+    source: SourceArguments,
+    /// Where to write the plan; beside the source, ending in .pdf, if not said
+    #[arg(short, long)]
+    output: Option<PathBuf>,
+    /// The paper, in place of the one the plan names
+    #[arg(long)]
+    paper: Option<PaperArgument>,
+}
+
+#[derive(Debug, Args)]
+struct CheckArguments {
+    #[command(flatten)]
+    source: SourceArguments,
+    /// For people or for programs
+    #[arg(long, default_value = "text")]
+    format: Format,
+}
+
+#[derive(Debug, Args)]
+struct ExplainArguments {
+    /// A code, such as F001
+    #[arg(required_unless_present = "list")]
+    code: Option<String>,
+    /// List all codes with their titles
+    #[arg(long)]
+    list: bool,
+}
+
+#[derive(Debug, Args)]
+struct DrawArguments {
+    #[command(flatten)]
+    source: SourceArguments,
+    /// The exploded view of a step, by its number
+    #[arg(long, conflicts_with = "figure")]
+    step: Option<usize>,
+    /// A drawing by its name: cover, overview, exploded, layout-1; all names if not said
+    #[arg(long)]
+    figure: Option<String>,
+    /// Where to write it; standard output if not said
+    #[arg(short, long)]
+    output: Option<PathBuf>,
+}
+
+/// Who a report is for.
+#[derive(Clone, Copy, Debug, ValueEnum)]
+enum Format {
+    /// For people.
+    Text,
+    /// For programs.
+    Json,
+}
+
+/// A paper size.
+#[derive(Clone, Copy, Debug, ValueEnum)]
+enum PaperArgument {
+    /// 210 by 297 mm
+    #[value(name = "A4")]
+    A4,
+    /// 8-1/2 by 11 in
+    #[value(name = "Letter")]
+    Letter,
+}
+
+impl From<PaperArgument> for Paper {
+    fn from(paper: PaperArgument) -> Self {
+        match paper {
+            PaperArgument::A4 => Self::A4,
+            PaperArgument::Letter => Self::Letter,
+        }
+    }
+}
+
+/// Runs the command that the process was called with.
+pub fn run() -> ExitCode {
+    let exit = match Arguments::parse().command {
+        Command::Build(arguments) => build::run(&arguments),
+        Command::Check(arguments) => check::run(&arguments),
+        Command::Explain(arguments) => explain::run(&arguments),
+        Command::Draw(arguments) => draw::run(&arguments),
+    };
+    exit.into()
+}
+
+/// Prints findings for people on standard error, in colour where a person sees it.
+fn report(findings: &Findings, sources: &Sources) {
+    use std::io::IsTerminal;
+    if findings.is_empty() {
+        return;
+    }
+    let mut out = std::io::stderr();
+    let colour = if out.is_terminal() {
+        Colour::Coloured
+    } else {
+        Colour::Plain
+    };
+    // Nobody is left to tell when standard error is closed.
+    let _ = out.write_all(print(findings, sources, colour).as_bytes());
+}
+
+/// Prints a text on standard output; a closed pipe ends the run quietly.
+fn say(text: &str) {
+    let _ = std::io::stdout().write_all(text.as_bytes());
+}

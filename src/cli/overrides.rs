@@ -1,0 +1,63 @@
+//! Values given with `--set name=value`.
+
+use super::SourceArguments;
+use super::findings::BAD_SETTING;
+use crate::finding::{Finding, Findings};
+use crate::model::{self, Overrides};
+use crate::source::{Sources, Span};
+use crate::syntax;
+use crate::syntax::tree::{Statement, Tree};
+
+/// The values to put in place of the author's; findings for those that cannot be read or name
+/// nothing. `sources` takes in the settings, so that findings can quote them.
+pub(super) fn overrides(
+    arguments: &SourceArguments,
+    tree: &Tree,
+    sources: &mut Sources,
+) -> (Overrides, Findings) {
+    let mut overrides = Overrides::default();
+    let mut findings = Findings::new();
+    for setting in &arguments.set {
+        let Some((name, value)) = setting.split_once('=') else {
+            findings.push(bad(format!("`{setting}` has no `=`")));
+            continue;
+        };
+        let name = name.trim();
+        if !declares(tree, name) {
+            findings.push(bad(format!("the source has no param or let `{name}`")));
+            continue;
+        }
+        let file = sources.add(&format!("--set {setting}"), value);
+        let quantity = syntax::parse_expression(sources, file).and_then(|expr| {
+            let worked_out = model::constant(&expr);
+            worked_out.value.ok_or(worked_out.findings)
+        });
+        match quantity {
+            Ok(quantity) => {
+                overrides.values.insert(name.to_owned(), quantity);
+            }
+            Err(faults) => findings.append(faults),
+        }
+    }
+    (overrides, findings)
+}
+
+fn bad(message: String) -> Finding {
+    Finding::new(&BAD_SETTING, Span::default(), message)
+        .remedy("write `--set width=1000mm` with the name of a param or let")
+}
+
+fn declares(tree: &Tree, name: &str) -> bool {
+    tree.statements.iter().any(|statement| match statement {
+        Statement::Param(param) => param.name.value == name,
+        Statement::Let(constant) => constant.name.value == name,
+        Statement::Plan(_)
+        | Statement::Material(_)
+        | Statement::Part(_)
+        | Statement::Place(_)
+        | Statement::Join(_)
+        | Statement::Hardware(_)
+        | Statement::Step(_)
+        | Statement::Require(_) => false,
+    })
+}

@@ -1,0 +1,96 @@
+//! What to buy: sheets and boards from the layouts, hardware in whole packs.
+
+use serde::Serialize;
+
+use super::context::Facts;
+use super::hardware::{HardwareSize, size};
+use super::measure::{Measure, money};
+use crate::model::MaterialForm;
+
+/// The figures of the chapter.
+#[derive(Clone, Debug, Serialize)]
+pub(super) struct Buy {
+    stock: Vec<StockRow>,
+    hardware: Vec<PackRow>,
+    /// One sum for each currency.
+    totals: Vec<String>,
+    /// Lines without a price.
+    without_price: i64,
+}
+
+#[derive(Clone, Debug, Serialize)]
+struct StockRow {
+    title: String,
+    /// `sheet`, `board` or `bar`: which word the template takes.
+    form: &'static str,
+    /// Length, width and thickness of a sheet or board; length and diameter of a bar.
+    size: Vec<Measure>,
+    count: i64,
+    each: Option<String>,
+    total: Option<String>,
+    /// Per cent of what is bought that ends up in parts.
+    used_percent: i64,
+}
+
+#[derive(Clone, Debug, Serialize)]
+struct PackRow {
+    title: String,
+    size: HardwareSize,
+    needed: i64,
+    pack: i64,
+    packs: i64,
+    left_over: i64,
+    each: Option<String>,
+    total: Option<String>,
+}
+
+pub(super) fn of(facts: &Facts) -> Buy {
+    let purchases = &facts.stock.purchases;
+    let stock = purchases.stock.iter().filter_map(|line| {
+        let material = facts.build.material(line.material)?;
+        let [length, width, thickness] = line.size;
+        let size = match material.form {
+            MaterialForm::Sheet { .. } | MaterialForm::Board { .. } => {
+                vec![length, width, thickness]
+            }
+            MaterialForm::Round { .. } => vec![length, thickness],
+        };
+        Some(StockRow {
+            title: material.title.clone(),
+            form: form(material.form),
+            size: Measure::all(&size, facts.precision()),
+            count: line.count,
+            each: line.each.as_ref().map(money),
+            total: line.total.as_ref().map(money),
+            used_percent: (line.yield_per_mille + 5) / 10,
+        })
+    });
+    let hardware = purchases.hardware.iter().filter_map(|line| {
+        let item = facts.build.hardware.get(line.hardware.0)?;
+        Some(PackRow {
+            title: item.title.clone(),
+            size: size(facts, item),
+            needed: line.needed,
+            pack: line.pack,
+            packs: line.packs,
+            left_over: line.left_over,
+            each: line.each.as_ref().map(money),
+            total: line.total.as_ref().map(money),
+        })
+    });
+    Buy {
+        stock: stock.collect(),
+        hardware: hardware.collect(),
+        totals: purchases.totals.iter().map(money).collect(),
+        without_price: purchases.unpriced,
+    }
+}
+
+/// The word for a piece of a material.
+pub(super) const fn form(form: MaterialForm) -> &'static str {
+    match form {
+        MaterialForm::Sheet { .. } => "sheet",
+        MaterialForm::Board { .. } => "board",
+        MaterialForm::Round { .. } => "bar",
+    }
+}

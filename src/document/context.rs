@@ -1,0 +1,131 @@
+//! All that the templates of a plan see.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use serde::Serialize;
+
+use super::buy::Buy;
+use super::cover::Cover;
+use super::cut_list::MaterialRows;
+use super::final_checks::FinalChecks;
+use super::hardware::HardwareRow;
+use super::layouts::MaterialLayouts;
+use super::measure::Measure;
+use super::read_first::ReadFirst;
+use super::steps::StepText;
+use super::wording::{self, TextPiece};
+use super::{buy, cover, cut_list, final_checks, hardware, layouts, read_first, steps};
+use crate::build::{Build, Revision};
+use crate::caution::{Cautions, Occasion};
+use crate::display::Figure;
+use crate::stock::Stock;
+use crate::units::{Length, Precision};
+
+/// What a plan is made of.
+pub(super) struct Facts<'a> {
+    /// The build.
+    pub(super) build: &'a Build,
+    /// What it is cut from.
+    pub(super) stock: &'a Stock,
+    /// What is dangerous in it.
+    pub(super) cautions: &'a Cautions,
+    /// The drawn figures.
+    pub(super) figures: &'a BTreeMap<String, Figure>,
+    /// Cubic metres of one piece of each part.
+    pub(super) volumes: &'a [f64],
+}
+
+impl Facts<'_> {
+    /// How finely the plan prints.
+    pub(super) fn precision(&self) -> Precision {
+        self.build.plan.precision
+    }
+
+    /// How finely bits, screws and saw cuts are printed: drills come in steps of 1/64 in and
+    /// 0.1 mm, and so do the holes that joints need (ref: layout-practice#P35 [P]).
+    pub(super) fn fine(&self) -> Precision {
+        let plan = self.precision();
+        Precision {
+            inch_denominator: plan.inch_denominator.max(64),
+            metric_step: plan.metric_step.min(Length::from_nm(100_000)),
+            ..plan
+        }
+    }
+
+    /// A length as it is printed.
+    pub(super) fn measure(&self, length: Length) -> Measure {
+        Measure::of(length, self.precision())
+    }
+
+    /// A bit, a screw or a saw cut as it is printed.
+    pub(super) fn fine_measure(&self, length: Length) -> Measure {
+        Measure::of(length, self.fine())
+    }
+}
+
+/// What templates see, one name for each part of the plan.
+#[derive(Clone, Debug, Serialize)]
+pub(super) struct PlanContext {
+    /// Millimetres come first, inches second; the other way if false.
+    metric_first: bool,
+    /// Names of the figures that are there.
+    figures: BTreeSet<String>,
+    cover: Cover,
+    read_first: ReadFirst,
+    buy: Buy,
+    tools: Vec<ToolRow>,
+    cut_list: Vec<MaterialRows>,
+    layouts: Vec<MaterialLayouts>,
+    hardware: Vec<HardwareRow>,
+    steps: Vec<StepText>,
+    final_checks: FinalChecks,
+    revisions: Vec<Revision>,
+}
+
+/// A tool and the steps that need it.
+#[derive(Clone, Debug, Serialize)]
+struct ToolRow {
+    name: Vec<TextPiece>,
+    /// Needed while the parts are cut.
+    cutting: bool,
+    /// Steps, counted from 1.
+    steps: Vec<usize>,
+}
+
+impl PlanContext {
+    /// Works all figures out.
+    pub(super) fn of(facts: &Facts) -> Self {
+        Self {
+            metric_first: facts.precision().metric_first,
+            figures: facts.figures.keys().cloned().collect(),
+            cover: cover::of(facts),
+            read_first: read_first::of(facts),
+            buy: buy::of(facts),
+            tools: tools(facts),
+            cut_list: cut_list::of(facts),
+            layouts: layouts::of(facts),
+            hardware: hardware::of(facts),
+            steps: steps::of(facts),
+            final_checks: final_checks::of(facts),
+            revisions: facts.build.plan.revisions.clone(),
+        }
+    }
+}
+
+fn tools(facts: &Facts) -> Vec<ToolRow> {
+    let rows = facts.cautions.tools.iter().map(|tool| ToolRow {
+        name: wording::fine_pieces(facts, &tool.name),
+        cutting: tool.occasions.contains(&Occasion::Cutting),
+        steps: step_numbers(&tool.occasions),
+    });
+    rows.collect()
+}
+
+/// The steps among some occasions, counted from 1.
+pub(super) fn step_numbers(occasions: &[Occasion]) -> Vec<usize> {
+    let steps = occasions.iter().filter_map(|occasion| match occasion {
+        Occasion::Step(step) => Some(step + 1),
+        Occasion::Cutting | Occasion::Use => None,
+    });
+    steps.collect()
+}

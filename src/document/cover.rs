@@ -1,0 +1,78 @@
+//! The cover: what it is, how large and heavy, how long it takes and what it costs.
+
+use serde::Serialize;
+
+use super::context::Facts;
+use super::measure::{Duration, Measure, money};
+use crate::build::Revision;
+use crate::units::Mass;
+
+/// The figures of the cover.
+#[derive(Clone, Debug, Serialize)]
+pub(super) struct Cover {
+    title: String,
+    author: String,
+    about: String,
+    level: String,
+    /// Width, depth and height; empty without a placed part.
+    overall: Vec<Measure>,
+    /// Mass in both systems; none where a density or a volume is not known.
+    mass: Option<String>,
+    /// Time of all steps that state one.
+    time: Option<Duration>,
+    /// Steps that state no time.
+    steps_without_time: usize,
+    /// Cost of material and hardware, one sum for each currency.
+    costs: Vec<String>,
+    /// Lines of the shopping list without a price.
+    without_price: i64,
+    /// The newest revision.
+    revision: Option<Revision>,
+}
+
+pub(super) fn of(facts: &Facts) -> Cover {
+    let plan = &facts.build.plan;
+    let sizes = facts
+        .build
+        .overall
+        .map(|stretches| stretches.map(|stretch| stretch.size()));
+    let seconds = facts.build.steps.iter().filter_map(|step| step.seconds);
+    let timed = facts
+        .build
+        .steps
+        .iter()
+        .filter(|step| step.seconds.is_some());
+    let purchases = &facts.stock.purchases;
+    Cover {
+        title: plan.title.clone(),
+        author: plan.author.clone(),
+        about: plan.about.clone(),
+        level: plan.level.clone(),
+        overall: Measure::all(
+            sizes.as_ref().map_or(&[], |sizes| &sizes[..]),
+            facts.precision(),
+        ),
+        mass: mass(facts).map(Mass::in_both),
+        time: Duration::of(seconds.fold(0, i64::saturating_add)),
+        steps_without_time: facts.build.steps.len() - timed.count(),
+        costs: purchases.totals.iter().map(money).collect(),
+        without_price: purchases.unpriced,
+        revision: newest(&plan.revisions).cloned(),
+    }
+}
+
+/// The mass of the wood as placed; none where anything of it is not known.
+pub(super) fn mass(facts: &Facts) -> Option<Mass> {
+    let mut kilograms = 0.0;
+    for piece in &facts.build.placed {
+        let part = facts.build.part(piece.part)?;
+        let density = facts.build.material(part.material)?.density?;
+        kilograms += facts.volumes.get(piece.part.0)? * density;
+    }
+    (kilograms > 0.0 && kilograms.is_finite()).then(|| Mass::from_kg_f64(kilograms))
+}
+
+/// Dates are written YYYY-MM-DD and sort as text; of one day the first written is the newest.
+pub(super) fn newest(revisions: &[Revision]) -> Option<&Revision> {
+    revisions.iter().rev().max_by(|a, b| a.date.cmp(&b.date))
+}

@@ -1,0 +1,78 @@
+//! Read first: cautions by severity, protective equipment, how figures are marked.
+
+use serde::Serialize;
+
+use super::context::{Facts, step_numbers};
+use super::measure::Measure;
+use super::wording::{self, TextPiece};
+use crate::build::SignalWord;
+use crate::caution::{Caution, Occasion, Sign};
+use crate::units::Length;
+
+/// The figures of the chapter.
+#[derive(Clone, Debug, Serialize)]
+pub(super) struct ReadFirst {
+    cautions: Vec<CautionText>,
+    signs: Vec<Sign>,
+    statement: String,
+    /// Inches are rounded to this part of an inch.
+    inch_step: Measure,
+    /// Millimetres are rounded to this step.
+    metric_step: Measure,
+    /// Bits, screws and saw cuts are rounded to this part of an inch.
+    fine_inch_step: Measure,
+    /// And to this step of a millimetre.
+    fine_metric_step: Measure,
+}
+
+/// A caution ready to print.
+#[derive(Clone, Debug, Serialize)]
+pub(super) struct CautionText {
+    /// The name of the place where it is printed in full.
+    id: &'static str,
+    signal: SignalWord,
+    hazard: Vec<TextPiece>,
+    consequence: Vec<TextPiece>,
+    avoidance: Vec<TextPiece>,
+    signs: Vec<Sign>,
+    /// Steps it concerns, counted from 1.
+    steps: Vec<usize>,
+    /// It concerns cutting the parts.
+    cutting: bool,
+    /// It concerns the finished piece.
+    in_use: bool,
+}
+
+impl CautionText {
+    /// A caution with its figures printed.
+    pub(super) fn of(facts: &Facts, caution: &Caution) -> Self {
+        Self {
+            id: caution.id,
+            signal: caution.signal,
+            hazard: wording::pieces(facts, &caution.hazard),
+            consequence: wording::pieces(facts, &caution.consequence),
+            avoidance: wording::pieces(facts, &caution.avoidance),
+            signs: caution.signs.clone(),
+            steps: step_numbers(&caution.occasions),
+            cutting: caution.occasions.contains(&Occasion::Cutting),
+            in_use: caution.occasions.contains(&Occasion::Use),
+        }
+    }
+}
+
+pub(super) fn of(facts: &Facts) -> ReadFirst {
+    let precision = facts.precision();
+    let step = Length::from_inch(1, precision.inch_denominator);
+    let cautions = facts.cautions.list.iter();
+    ReadFirst {
+        cautions: cautions
+            .map(|caution| CautionText::of(facts, caution))
+            .collect(),
+        signs: facts.cautions.signs.clone(),
+        statement: facts.cautions.statement.clone(),
+        inch_step: facts.measure(step),
+        metric_step: facts.measure(precision.metric_step),
+        fine_inch_step: facts.fine_measure(Length::from_inch(1, facts.fine().inch_denominator)),
+        fine_metric_step: facts.fine_measure(facts.fine().metric_step),
+    }
+}

@@ -1,0 +1,71 @@
+//! The templates of the plan: those that are shipped, and a user's in place of some.
+
+use std::collections::BTreeMap;
+
+/// The template that all others are included from.
+pub(super) const ROOT: &str = "plan.xml.j2";
+
+macro_rules! shipped {
+    ($($name:literal),+ $(,)?) => {
+        &[$(($name, include_str!(concat!("../../templates/", $name)))),+]
+    };
+}
+
+/// Every shipped template; `templates/README.md` says what each prints.
+const SHIPPED: &[(&str, &str)] = shipped![
+    "plan.xml.j2",
+    "measures.xml.j2",
+    "notes.xml.j2",
+    "cover.xml.j2",
+    "read-first.xml.j2",
+    "contents.xml.j2",
+    "buy.xml.j2",
+    "tools.xml.j2",
+    "cut-list.xml.j2",
+    "layouts.xml.j2",
+    "hardware.xml.j2",
+    "overview.xml.j2",
+    "steps.xml.j2",
+    "final-checks.xml.j2",
+    "revisions.xml.j2",
+    "terms.xml.j2",
+];
+
+/// Templates by name. Handed in as text: nothing here reads a disk.
+#[derive(Clone, Debug)]
+pub struct Templates {
+    texts: BTreeMap<String, String>,
+}
+
+impl Templates {
+    /// The templates that come with the tool.
+    pub fn shipped() -> Self {
+        let texts = SHIPPED
+            .iter()
+            .map(|(name, text)| ((*name).to_owned(), (*text).to_owned()));
+        Self {
+            texts: texts.collect(),
+        }
+    }
+
+    /// With `text` in place of the template `name`, or beside the others where none has that
+    /// name.
+    #[must_use]
+    pub fn with(mut self, name: &str, text: &str) -> Self {
+        self.texts.insert(name.to_owned(), text.to_owned());
+        self
+    }
+
+    /// Names and texts, by name.
+    pub fn iter(&self) -> impl Iterator<Item = (&str, &str)> {
+        self.texts
+            .iter()
+            .map(|(name, text)| (name.as_str(), text.as_str()))
+    }
+}
+
+impl Default for Templates {
+    fn default() -> Self {
+        Self::shipped()
+    }
+}

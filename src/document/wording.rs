@@ -1,0 +1,70 @@
+//! Texts with figures and parts in them, as templates print them.
+
+use serde::Serialize;
+
+use super::context::Facts;
+use super::measure::Measure;
+use crate::build::{Wording, WordingPiece};
+use crate::model::PartId;
+use crate::units::Precision;
+
+/// A piece of a text: exactly one of the three is there.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
+pub(super) struct TextPiece {
+    /// Words.
+    pub(super) text: Option<String>,
+    /// A length.
+    pub(super) length: Option<Measure>,
+    /// A part.
+    pub(super) part: Option<PartName>,
+}
+
+/// How a part is named.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub(super) struct PartName {
+    /// Its letter.
+    pub(super) label: String,
+    /// Its name.
+    pub(super) title: String,
+    /// How many of it are meant.
+    pub(super) count: i64,
+}
+
+impl PartName {
+    /// A part by number; none for a number that is no part.
+    pub(super) fn of(facts: &Facts, id: PartId, count: i64) -> Option<Self> {
+        facts.build.part(id).map(|part| Self {
+            label: part.label.clone(),
+            title: part.title.clone(),
+            count,
+        })
+    }
+}
+
+/// The pieces of a text.
+pub(super) fn pieces(facts: &Facts, wording: &Wording) -> Vec<TextPiece> {
+    printed(facts, wording, facts.precision())
+}
+
+/// The pieces of a tool's name, whose figures are those of bits.
+pub(super) fn fine_pieces(facts: &Facts, wording: &Wording) -> Vec<TextPiece> {
+    printed(facts, wording, facts.fine())
+}
+
+fn printed(facts: &Facts, wording: &Wording, precision: Precision) -> Vec<TextPiece> {
+    let pieces = wording.pieces.iter().map(|piece| match piece {
+        WordingPiece::Plain(text) | WordingPiece::Value(text) => TextPiece {
+            text: Some(text.clone()),
+            ..TextPiece::default()
+        },
+        WordingPiece::Length(length) => TextPiece {
+            length: Some(Measure::of(*length, precision)),
+            ..TextPiece::default()
+        },
+        WordingPiece::Part(part, count) => TextPiece {
+            part: PartName::of(facts, *part, *count),
+            ..TextPiece::default()
+        },
+    });
+    pieces.collect()
+}

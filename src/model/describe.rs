@@ -1,0 +1,329 @@
+//! Materials, hardware and the plan block, with their values worked out.
+
+use super::evaluate::Evaluator;
+use super::findings::{LACKING, NOT_POSITIVE, PLAN_BLOCK, SAID_TWICE, WORD_OUT_OF_PLACE};
+use super::hardware::{Hardware, HardwareKind};
+use super::head::{Paper, PlanHead, Revision};
+use super::material::{Grain, Material, MaterialForm, StockPiece};
+use super::names::nearest_of;
+use crate::finding::Finding;
+use crate::source::Span;
+use crate::syntax::tree::{self, HardwareSettingKind, MaterialSetting, Name, PlanSetting};
+use crate::units::Length;
+
+/// The saw cut where a material states none (ref: layout-practice#P15 [P], standard blade).
+const USUAL_KERF: Length = Length::from_nm(3_200_000);
+
+impl Evaluator<'_> {
+    /// The plan block.
+    pub(super) fn head(&self, whole: Span) -> PlanHead {
+        let mut plans = self.all.plans.iter();
+        let Some(plan) = plans.next() else {
+            let start = Span {
+                end: whole.start,
+                ..whole
+            };
+            self.tell(
+                Finding::new(&PLAN_BLOCK, start, "this file has no plan block")
+                    .remedy("begin it with `plan \"Title\" { revision \"A\" on 2026-01-15 }`"),
+            );
+            return PlanHead {
+                span: whole,
+                ..PlanHead::default()
+            };
+        };
+        for other in plans {
+            let message = "a second plan block; a file is one plan";
+            self.tell(
+                Finding::new(&PLAN_BLOCK, other.title.span, message)
+                    .related(plan.title.span, "the plan is named here"),
+            );
+        }
+        let mut head = PlanHead {
+            span: plan.span,
+            ..PlanHead::default()
+        };
+        head.title.clone_from(&plan.title.value);
+        for setting in &plan.settings {
+            self.apply_setting(setting, &mut head);
+        }
+        // What the plan is about may name lengths, printed as precisely as all others.
+        for setting in &plan.settings {
+            if let PlanSetting::About(text) = setting {
+                head.about = self.plain_wording(text, head.precision);
+            }
+        }
+        head
+    }
+
+    fn apply_setting(&self, setting: &PlanSetting, head: &mut PlanHead) {
+        match setting {
+            PlanSetting::Author(text) => head.author.clone_from(&text.value),
+            PlanSetting::About(_) => {}
+            PlanSetting::Level(text) => head.level.clone_from(&text.value),
+            PlanSetting::Revision { mark, date, note } => head.revisions.push(Revision {
+                mark: mark.value.clone(),
+                date: date.value.clone(),
+                note: note
+                    .as_ref()
+                    .map(|note| note.value.clone())
+                    .unwrap_or_default(),
+            }),
+            PlanSetting::Units(word) => match word.value.as_str() {
+                "mm" => head.precision.metric_first = true,
+                "in" => head.precision.metric_first = false,
+                _ => self.tell_word(word, "a system of units", &["mm", "in"]),
+            },
+            PlanSetting::Paper(word) => {
+                match Paper::ALL
+                    .into_iter()
+                    .find(|paper| paper.word() == word.value)
+                {
+                    Some(paper) => head.paper = paper,
+                    None => self.tell_word(word, "a paper size", &Paper::ALL.map(Paper::word)),
+                }
+            }
+            PlanSetting::Round { system, step } => self.apply_rounding(system, step, head),
+        }
+    }
+
+    fn apply_rounding(&self, system: &Name, step: &tree::Expr, head: &mut PlanHead) {
+        let Some(length) = self.positive_length(step, None, "the step") else {
+            return;
+        };
+        match system.value.as_str() {
+            "inches" => {
+                let denominator = [8, 16, 32, 64]
+                    .into_iter()
+                    .find(|n| Length::from_inch(1, *n) == length);
+                match denominator {
+                    Some(denominator) => head.precision.inch_denominator = denominator,
+                    None => {
+                        let message = "inches are rounded to 1/8, 1/16, 1/32 or 1/64 in";
+                        self.tell(Finding::new(&NOT_POSITIVE, step.span, message));
+                    }
+                }
+            }
+            "metric" if length <= Length::from_mm(1) => head.precision.metric_step = length,
+            "metric" => {
+                let message = "millimetres are rounded to 1 mm (about 3/64 in) or less";
+                self.tell(Finding::new(&NOT_POSITIVE, step.span, message));
+            }
+            _ => self.tell_word(system, "a system that is rounded", &["inches", "metric"]),
+        }
+    }
+
+    /// Notes that a word is not one of those its place knows.
+    pub(super) fn tell_word(&self, word: &Name, what: &str, known: &[&str]) {
+        let message = format!("`{}` is not {what}", word.value);
+        let mut finding = Finding::new(&WORD_OUT_OF_PLACE, word.span, message);
+        if let Some(near) = nearest_of(&word.value, known.iter().copied()) {
+            finding = finding.edit(
+                format!("did you mean `{near}`?"),
+                word.span,
+                near.to_owned(),
+            );
+        } else {
+            finding = finding.remedy(format!("there are {}", known.join(", ")));
+        }
+        self.tell(finding);
+    }
+
+    /// Notes that a line repeats another.
+    pub(super) fn tell_twice(&self, what: &str, first: Span, second: Span) {
+        let message = format!("{what} is given twice");
+        self.tell(Finding::new(&SAID_TWICE, second, message).related(first, "given here first"));
+    }
+
+    /// A material.
+    pub(super) fn material(&self, index: usize) -> Option<Material> {
+        let declared = *self.all.materials.get(index)?;
+        let mut material = Material {
+            name: declared.name.value.clone(),
+            title: declared.name.value.clone(),
+            form: self.form(index)?,
+            stock: Vec::new(),
+            kerf: USUAL_KERF,
+            trim: Length::ZERO,
+            grain: Grain::AlongLength,
+            density: None,
+            span: declared.span,
+        };
+        for setting in &declared.settings {
+            match setting {
+                MaterialSetting::Name(text) => material.title.clone_from(&text.value),
+                MaterialSetting::Kerf(kerf) => {
+                    material.kerf = self.length_from_zero(kerf, None, "the kerf")?;
+                }
+                MaterialSetting::Trim(trim) => {
+                    material.trim = self.length_from_zero(trim, None, "the trim")?;
+                }
+                MaterialSetting::Density(density) => material.density = self.density(density),
+                MaterialSetting::Grain(word) => match word.value.as_str() {
+                    "length" => material.grain = Grain::AlongLength,
+                    "none" => material.grain = Grain::None,
+                    _ => self.tell_word(word, "a direction of grain", &["along length", "none"]),
+                },
+                MaterialSetting::Stock {
+                    length,
+                    width,
+                    price,
+                    span,
+                } => {
+                    let piece = StockPiece {
+                        length: self.positive_length(length, None, "the length of the stock")?,
+                        width: match (width, material.form) {
+                            (Some(width), MaterialForm::Sheet { .. }) => {
+                                self.positive_length(width, None, "the width of the stock")?
+                            }
+                            (None, MaterialForm::Sheet { .. }) => {
+                                self.tell_lacking(
+                                    *span,
+                                    "a sheet's stock has a length and a width",
+                                    "write `stock 2440 mm by 1220 mm`",
+                                );
+                                return None;
+                            }
+                            (_, MaterialForm::Board { width, .. }) => width,
+                            (_, MaterialForm::Round { diameter }) => diameter,
+                        },
+                        price: price.as_ref().and_then(|price| self.money(price)),
+                        span: *span,
+                    };
+                    material.stock.push(piece);
+                }
+                MaterialSetting::Thickness(_)
+                | MaterialSetting::Section(..)
+                | MaterialSetting::Diameter(_) => {}
+            }
+        }
+        if material.stock.is_empty() {
+            let message = format!("`{}` does not say how it is sold", material.name);
+            self.tell_lacking(declared.name.span, &message, "add a line `stock 2440 mm by 1220 mm price 79.00 EUR`, or `stock 2400 mm` for a board");
+        }
+        Some(material)
+    }
+
+    /// Notes that something is lacking.
+    pub(super) fn tell_lacking(&self, span: Span, message: &str, remedy: &str) {
+        self.tell(Finding::new(&LACKING, span, message).remedy(remedy));
+    }
+
+    fn form(&self, index: usize) -> Option<MaterialForm> {
+        let declared = *self.all.materials.get(index)?;
+        let has = |wanted: fn(&MaterialSetting) -> bool| declared.settings.iter().any(wanted);
+        let thick = has(|s| matches!(s, MaterialSetting::Thickness(_)));
+        let section = has(|s| matches!(s, MaterialSetting::Section(..)));
+        let round = has(|s| matches!(s, MaterialSetting::Diameter(_)));
+        match declared.kind.value.as_str() {
+            "sheet" if thick && !section && !round => {
+                let thickness = self.material_thickness(index)?;
+                Some(MaterialForm::Sheet { thickness })
+            }
+            "sheet" => {
+                self.tell_lacking(
+                    declared.name.span,
+                    "a sheet has a thickness, and neither section nor diameter",
+                    "write `thickness 18 mm`",
+                );
+                None
+            }
+            "bar" if round && !thick && !section => {
+                let diameter = self.material_thickness(index)?;
+                Some(MaterialForm::Round { diameter })
+            }
+            "board" | "bar" if section && !thick && !round => {
+                let (a, b) = (self.material_thickness(index)?, self.material_width(index)?);
+                Some(MaterialForm::Board {
+                    thickness: a,
+                    width: b,
+                })
+            }
+            "board" | "bar" => {
+                self.tell_lacking(declared.name.span, "a board or bar has one section, or a round bar one diameter", "write `section 20 mm by 95 mm`, thickness first, or `diameter 12 mm` for a bar");
+                None
+            }
+            _ => {
+                self.tell_word(
+                    &declared.kind,
+                    "a form of material",
+                    &["sheet", "board", "bar"],
+                );
+                None
+            }
+        }
+    }
+
+    /// An item of hardware.
+    pub(super) fn hardware(&self, index: usize) -> Option<Hardware> {
+        let declared = *self.all.hardware.get(index)?;
+        let kind = HardwareKind::ALL
+            .into_iter()
+            .find(|kind| kind.word() == declared.kind.value);
+        let Some(kind) = kind else {
+            let known = HardwareKind::ALL.map(HardwareKind::word);
+            self.tell_word(&declared.kind, "a kind of hardware", &known);
+            return None;
+        };
+        let title = declared
+            .title
+            .as_ref()
+            .unwrap_or(&declared.name)
+            .value
+            .clone();
+        let size = |word: &str| self.hardware_size(index, word);
+        let mut item = Hardware {
+            name: declared.name.value.clone(),
+            title,
+            kind,
+            diameter: size("diameter"),
+            length: size("length"),
+            width: size("width"),
+            thickness: size("thickness"),
+            head: size("head"),
+            pilot: size("pilot"),
+            clearance: size("clearance"),
+            pack: None,
+            price: None,
+            count: 0,
+            span: declared.span,
+        };
+        for setting in &declared.settings {
+            match &setting.kind {
+                HardwareSettingKind::Pack { count, price } => {
+                    item.pack = self.count(count, None, 1, "the number in a pack");
+                    item.price = price.as_ref().and_then(|price| self.money(price));
+                }
+                HardwareSettingKind::Use(count) => {
+                    item.count += self.count(count, None, 1, "the number used").unwrap_or(0);
+                }
+                HardwareSettingKind::Size { .. } => {}
+            }
+        }
+        self.check_hardware_sizes(&item, declared.name.span)?;
+        Some(item)
+    }
+
+    fn check_hardware_sizes(&self, item: &Hardware, span: Span) -> Option<()> {
+        let needed: &[(&str, Option<Length>)] = match item.kind {
+            HardwareKind::WoodScrew | HardwareKind::PocketScrew | HardwareKind::Dowel => {
+                &[("diameter", item.diameter), ("length", item.length)]
+            }
+            HardwareKind::LooseTenon => &[
+                ("length", item.length),
+                ("width", item.width),
+                ("thickness", item.thickness),
+            ],
+            HardwareKind::Goods => &[],
+        };
+        let mut complete = Some(());
+        for (word, size) in needed {
+            if size.is_none() {
+                complete = None;
+                let message = format!("`{}` does not state its {word}", item.name);
+                self.tell_lacking(span, &message, &format!("add `{word} …`"));
+            }
+        }
+        complete
+    }
+}

@@ -1,0 +1,70 @@
+//! What the plan block says: title, revisions and settings.
+
+use serde::Serialize;
+
+use crate::source::Span;
+use crate::units::{Length, Precision};
+
+/// What the plan block says.
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
+pub struct PlanHead {
+    /// The printed title.
+    pub title: String,
+    /// Who made it.
+    pub author: String,
+    /// Revisions, newest first as written.
+    pub revisions: Vec<Revision>,
+    /// How figures are printed.
+    pub precision: Precision,
+    /// The paper.
+    pub paper: Paper,
+    /// Who can build it.
+    pub level: String,
+    /// What it is.
+    pub about: String,
+    /// Where the block is.
+    #[serde(skip)]
+    pub span: Span,
+}
+
+/// A revision of the plan.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Revision {
+    /// Its letter or number.
+    pub mark: String,
+    /// Its date, YYYY-MM-DD.
+    pub date: String,
+    /// What changed.
+    pub note: String,
+}
+
+/// Paper the plan is printed on.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
+pub enum Paper {
+    /// 210 by 297 mm (ref: units-and-paper, "Paper" [V]).
+    #[default]
+    A4,
+    /// 215.9 by 279.4 mm (ref: units-and-paper, "Paper" [M]).
+    Letter,
+}
+
+impl Paper {
+    /// Both, in the order they are offered.
+    pub const ALL: [Self; 2] = [Self::A4, Self::Letter];
+
+    /// Width and height, upright.
+    pub const fn size(self) -> (Length, Length) {
+        match self {
+            Self::A4 => (Length::from_mm(210), Length::from_mm(297)),
+            Self::Letter => (Length::from_inch(17, 2), Length::from_inch(11, 1)),
+        }
+    }
+
+    /// The author's word.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::A4 => "A4",
+            Self::Letter => "Letter",
+        }
+    }
+}

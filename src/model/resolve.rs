@@ -1,0 +1,396 @@
+//! From the declarations to the model: everything worked out, numbered without gaps.
+
+use std::collections::BTreeMap;
+
+use super::evaluate::Evaluator;
+use super::findings::SAID_TWICE;
+use super::hardware::HardwareId;
+use super::join::{JoinDesign, JointKind};
+use super::locate::handedness;
+use super::material::MaterialId;
+use super::names::{Declarations, Declared, Meant};
+use super::part::PartId;
+use super::place::{PlacedId, Placement};
+use super::step::{Pull, SignalWord, StepDesign};
+use super::wording::PartNumbers;
+use super::{Model, Overrides};
+use crate::finding::{Finding, Findings, Outcome};
+use crate::geometry::{Axis, Direction};
+use crate::source::Span;
+use crate::syntax::tree::{
+    Expr, ExprKind, Join, JoinSetting, JoinSettingKind, Name, PlaceLineKind, PlacedRef, Step,
+    StepLineKind, Tree,
+};
+use crate::units::Quantity;
+
+/// The plan's numbers of declared things; what could not be worked out has none.
+#[derive(Default)]
+struct Numbers {
+    materials: BTreeMap<usize, MaterialId>,
+    parts: BTreeMap<usize, PartId>,
+    hardware: BTreeMap<usize, HardwareId>,
+    placed: BTreeMap<(usize, i64), PlacedId>,
+}
+
+impl PartNumbers for Numbers {
+    fn part(&self, declared: usize) -> Option<PartId> {
+        self.parts.get(&declared).copied()
+    }
+
+    fn piece(&self, place: usize, index: i64) -> Option<PlacedId> {
+        self.placed.get(&(place, index)).copied()
+    }
+}
+
+/// Works out a whole tree.
+pub(super) fn resolve(tree: &Tree, overrides: &Overrides) -> Outcome<Model> {
+    let mut findings = Findings::new();
+    let all = Declarations::collect(tree, &mut findings);
+    let evaluator = Evaluator::new(&all, overrides);
+    let mut numbers = Numbers::default();
+    let mut model = Model {
+        head: evaluator.head(tree.span),
+        ..Model::default()
+    };
+    evaluator.values();
+    evaluator.materials(&mut model, &mut numbers);
+    evaluator.parts(&mut model, &mut numbers);
+    evaluator.items(&mut model, &mut numbers);
+    evaluator.placements(&mut model, &mut numbers);
+    model.joins = all
+        .joins
+        .iter()
+        .filter_map(|join| evaluator.join(join, &numbers))
+        .collect();
+    model.steps = all
+        .steps
+        .iter()
+        .map(|step| evaluator.step(step, &numbers))
+        .collect();
+    model.requirements = all
+        .requires
+        .iter()
+        .filter_map(|require| evaluator.requirement(require))
+        .collect();
+    findings.append(evaluator.into_findings());
+    Outcome {
+        value: model,
+        findings,
+    }
+}
+
+/// Works out an expression that names nothing.
+pub(super) fn constant(expr: &Expr) -> Outcome<Option<Quantity>> {
+    let (all, overrides) = (Declarations::default(), Overrides::default());
+    let evaluator = Evaluator::new(&all, &overrides);
+    let value = evaluator.quantity(expr, None);
+    Outcome {
+        value,
+        findings: evaluator.into_findings(),
+    }
+}
+
+impl<'t> Evaluator<'t> {
+    /// Works out every param and let, used or not: a fault in one nobody uses is a fault.
+    fn values(&self) {
+        for (index, param) in self.all.params.iter().enumerate() {
+            self.param(index, param.name.span);
+        }
+        for constant in &self.all.lets {
+            let name = Expr {
+                kind: ExprKind::Name(constant.name.clone()),
+                span: constant.name.span,
+            };
+            self.value(&name, None);
+        }
+    }
+
+    fn materials(&self, model: &mut Model, numbers: &mut Numbers) {
+        for index in 0..self.all.materials.len() {
+            if let Some(material) = self.material(index) {
+                numbers
+                    .materials
+                    .insert(index, MaterialId(model.materials.len()));
+                model.materials.push(material);
+            }
+        }
+    }
+
+    fn parts(&self, model: &mut Model, numbers: &mut Numbers) {
+        for (index, part) in self.all.parts.iter().enumerate() {
+            let material = self
+                .material_of(part)
+                .and_then(|m| numbers.materials.get(&m).copied());
+            let Some(material) = material else { continue };
+            if let Some(design) = self.part_design(index, material) {
+                numbers.parts.insert(index, PartId(model.parts.len()));
+                model.parts.push(design);
+            }
+        }
+    }
+
+    fn items(&self, model: &mut Model, numbers: &mut Numbers) {
+        for index in 0..self.all.hardware.len() {
+            if let Some(item) = self.hardware(index) {
+                numbers
+                    .hardware
+                    .insert(index, HardwareId(model.hardware.len()));
+                model.hardware.push(item);
+            }
+        }
+    }
+
+    fn placements(&self, model: &mut Model, numbers: &mut Numbers) {
+        for (index, place) in self.all.places.iter().enumerate() {
+            self.check_locations(place);
+            let orientation = self.orientation(place);
+            let part = self
+                .part_of_place(index)
+                .and_then(|part| numbers.part(part));
+            let Some((first, last)) = self.repeats(index) else {
+                continue;
+            };
+            for number in first..=last {
+                let body = Axis::ALL.map(|axis| self.stretch(index, number, axis, place.name.span));
+                let ([Some(x), Some(y), Some(z)], Some(orientation), Some(part)) =
+                    (body, orientation, part)
+                else {
+                    continue;
+                };
+                let name = &place.name.value;
+                let name = match place.repeat {
+                    Some(_) => format!("{name}[{number}]"),
+                    None => name.clone(),
+                };
+                numbers
+                    .placed
+                    .insert((index, number), PlacedId(model.placements.len()));
+                model.placements.push(Placement {
+                    name,
+                    part,
+                    handedness: handedness(place),
+                    orientation,
+                    body: [x, y, z],
+                    removable: place
+                        .lines
+                        .iter()
+                        .any(|line| matches!(line.kind, PlaceLineKind::Removable)),
+                    span: place.name.span,
+                });
+            }
+        }
+    }
+
+    /// The placed pieces of a list of references, each with the place where it is named.
+    fn placed(&self, references: &[PlacedRef], numbers: &Numbers) -> Vec<(PlacedId, Span)> {
+        references
+            .iter()
+            .flat_map(|reference| {
+                let pieces = self.pieces(reference);
+                pieces.into_iter().map(|piece| (piece, reference.span))
+            })
+            .filter_map(|(piece, span)| Some((numbers.placed.get(&piece).copied()?, span)))
+            .collect()
+    }
+
+    fn join(&self, join: &Join, numbers: &Numbers) -> Option<JoinDesign> {
+        let kind = JointKind::ALL
+            .into_iter()
+            .find(|kind| kind.word() == join.kind.value);
+        if kind.is_none() {
+            self.tell_word(
+                &join.kind,
+                "a kind of joint",
+                &JointKind::ALL.map(JointKind::word),
+            );
+        }
+        let parts = self.placed(&join.parts, numbers);
+        let to = self.placed(&join.to, numbers);
+        let using = join.using.as_ref().and_then(|name| {
+            let item = self.hardware_named(name)?;
+            Some((numbers.hardware.get(&item).copied()?, name.span))
+        });
+        let mut design = JoinDesign {
+            kind: kind?,
+            parts,
+            to,
+            using,
+            glue: None,
+            depth: None,
+            count: None,
+            inset: None,
+            from: None,
+            through: Vec::new(),
+            kind_span: join.kind.span,
+            span: join.span,
+        };
+        // A line that could not be worked out was told; the joint is left out, so that nothing
+        // complains about what it lacks.
+        let mut complete = join.using.is_some() == design.using.is_some();
+        for line in &join.settings {
+            complete &= self.apply_join_line(line, numbers, &mut design).is_some();
+        }
+        complete.then_some(design)
+    }
+
+    /// Takes a line of a joint; none where it could not be worked out.
+    fn apply_join_line(
+        &self,
+        line: &JoinSetting,
+        numbers: &Numbers,
+        design: &mut JoinDesign,
+    ) -> Option<()> {
+        let span = line.span;
+        let first = match &line.kind {
+            JoinSettingKind::Glue => design.glue.replace(span),
+            JoinSettingKind::Depth(depth) => {
+                let depth = self.positive_length(depth, None, "the depth")?;
+                design.depth.replace((depth, span)).map(|(_, at)| at)
+            }
+            JoinSettingKind::Count(count) => {
+                let count = self.count(count, None, 1, "the number of fasteners")?;
+                design.count.replace((count, span)).map(|(_, at)| at)
+            }
+            JoinSettingKind::Inset(inset) => {
+                let inset = self.length_from_zero(inset, None, "the inset")?;
+                design.inset.replace((inset, span)).map(|(_, at)| at)
+            }
+            JoinSettingKind::From(face) => design
+                .from
+                .replace((self.direction(face)?, span))
+                .map(|(_, at)| at),
+            JoinSettingKind::Through(piece) => {
+                let pieces = self.placed(std::slice::from_ref(piece), numbers);
+                design
+                    .through
+                    .extend(pieces.into_iter().map(|(piece, _)| piece));
+                None
+            }
+        };
+        if let Some(first) = first {
+            self.tell_twice("this", first, span);
+        }
+        Some(())
+    }
+
+    /// The item of hardware of a name, by its place among the items.
+    fn hardware_named(&self, name: &Name) -> Option<usize> {
+        match self.all.find(&name.value) {
+            Some(Declared::Hardware(item)) => Some(item),
+            None => {
+                self.tell_unknown(name, "there is no such hardware", Meant::Hardware);
+                None
+            }
+            Some(_) => {
+                self.tell_word(name, "an item of hardware", &[]);
+                None
+            }
+        }
+    }
+
+    fn step(&self, step: &Step, numbers: &Numbers) -> StepDesign {
+        let mut design = StepDesign {
+            title: step.title.value.clone(),
+            adds: Vec::new(),
+            pulls: Vec::new(),
+            look: Vec::new(),
+            says: Vec::new(),
+            checks: Vec::new(),
+            tools: Vec::new(),
+            uses: Vec::new(),
+            cautions: Vec::new(),
+            seconds: None,
+            span: step.title.span,
+        };
+        let mut timed: Option<Span> = None;
+        for line in &step.lines {
+            match &line.kind {
+                StepLineKind::Add(pieces) => design.adds.extend(self.placed(pieces, numbers)),
+                StepLineKind::Pull {
+                    parts,
+                    direction,
+                    distance,
+                } => {
+                    let pieces = self.placed(parts, numbers);
+                    let distance = distance
+                        .as_ref()
+                        .and_then(|d| self.positive_length(d, None, "the distance"));
+                    if let Some(direction) = self.direction(direction) {
+                        design
+                            .pulls
+                            .extend(pieces.into_iter().map(|(piece, _)| Pull {
+                                piece,
+                                direction,
+                                distance,
+                            }));
+                    }
+                }
+                StepLineKind::Look(words) => {
+                    design.look = words
+                        .iter()
+                        .filter_map(|word| self.direction(word))
+                        .collect();
+                    self.check_look(&design.look, line.span);
+                }
+                StepLineKind::Say(text) => design.says.push(self.wording(text, numbers)),
+                StepLineKind::Check(text) => design.checks.push(self.wording(text, numbers)),
+                StepLineKind::CheckEqual {
+                    first,
+                    second,
+                    within,
+                } => {
+                    design
+                        .checks
+                        .extend(self.equal_check([first, second], within, numbers));
+                }
+                StepLineKind::Tools(tools) => {
+                    design
+                        .tools
+                        .extend(tools.iter().map(|tool| tool.value.clone()));
+                }
+                StepLineKind::Uses { hardware, count } => {
+                    let count = self.count(count, None, 1, "the number used");
+                    let item = self
+                        .hardware_named(hardware)
+                        .and_then(|item| numbers.hardware.get(&item).copied());
+                    design.uses.extend(item.zip(count));
+                }
+                StepLineKind::Time(time) => {
+                    design.seconds = self.seconds(time);
+                    if let Some(first) = timed.replace(line.span) {
+                        self.tell_twice("the time", first, line.span);
+                    }
+                }
+                StepLineKind::Caution { word, text } => {
+                    let found = SignalWord::ALL
+                        .into_iter()
+                        .find(|known| known.word() == word.value);
+                    match found {
+                        Some(signal) => {
+                            design.cautions.push((signal, self.wording(text, numbers)));
+                        }
+                        None => {
+                            let known = SignalWord::ALL.map(SignalWord::word);
+                            self.tell_word(word, "a signal word", &known);
+                        }
+                    }
+                }
+            }
+        }
+        design
+    }
+
+    fn check_look(&self, look: &[Direction], span: Span) {
+        for axis in Axis::ALL {
+            if look
+                .iter()
+                .filter(|direction| direction.axis() == axis)
+                .count()
+                > 1
+            {
+                let message = "one cannot look from two opposite sides at once";
+                self.tell(Finding::new(&SAID_TWICE, span, message));
+            }
+        }
+    }
+}

@@ -1,0 +1,320 @@
+//! Blocks: headings, paragraphs, lists and groups, set one below the other.
+
+use crate::display::{Area, Mark, Path, Pen, Spot, Tone};
+use crate::document::tree::{Align, Block, Document, Inline, ListMarker};
+use crate::text::{Anchor, Fonts, TextStyle, text_mark};
+
+use super::Placed;
+use super::flow::{BreakCost, Entry, Flow, Slab};
+use super::inline::{Text, plain};
+use super::style::{self, Measure, ParagraphStyle, READING_WIDTH};
+use super::words::{Words, words};
+
+/// Blocks nested deeper than this are set as if they were not nested.
+const DEEPEST: usize = 24;
+
+/// The column that blocks are set in.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Column {
+    /// From the left of the text area.
+    pub(super) x: f64,
+    pub(super) width: f64,
+    /// Lists, boxes and groups around it.
+    depth: usize,
+    /// An item of a list.
+    in_list: bool,
+}
+
+impl Column {
+    /// As it is, but from `x` on and of another width.
+    pub(super) fn wide(self, x: f64, width: f64) -> Self {
+        Self { x, width, ..self }
+    }
+
+    /// Narrower by `left` and `right`.
+    pub(super) fn inside(self, left: f64, right: f64) -> Self {
+        if self.depth >= DEEPEST {
+            return self;
+        }
+        Self {
+            x: self.x + left,
+            width: (self.width - left - right).max(40.0),
+            depth: self.depth + 1,
+            ..self
+        }
+    }
+}
+
+/// What is needed to set blocks.
+pub(super) struct Setter<'d, 'f> {
+    pub(super) document: &'d Document,
+    pub(super) fonts: &'f Fonts,
+    pub(super) words: Words,
+    /// Height of the text area.
+    pub(super) room: f64,
+    pub(super) flow: Flow<'d>,
+}
+
+/// Sets a whole document as one column of slabs.
+pub(super) fn set<'d>(document: &'d Document, fonts: &Fonts, area: Area) -> Flow<'d> {
+    let mut setter = Setter {
+        document,
+        fonts,
+        words: words(&document.language),
+        room: area.height,
+        flow: Flow::default(),
+    };
+    let column = Column {
+        x: 0.0,
+        width: area.width,
+        depth: 0,
+        in_list: false,
+    };
+    setter.flow.entries = entries(&document.blocks);
+    setter.blocks(&document.blocks, column);
+    setter.flow
+}
+
+/// Every heading with its place, also those inside other blocks.
+fn entries(blocks: &[Block]) -> Vec<Entry> {
+    let mut found = Vec::new();
+    for block in blocks {
+        match block {
+            Block::Heading {
+                level, id, text, ..
+            } => found.push(Entry {
+                level: *level,
+                id: id.clone(),
+                title: plain(text),
+            }),
+            Block::Framed { blocks, .. } | Block::Together { blocks } => {
+                found.append(&mut entries(blocks));
+            }
+            Block::List { items, .. } => {
+                found.extend(items.iter().flat_map(|item| entries(item)));
+            }
+            Block::Paragraph { .. }
+            | Block::Table(_)
+            | Block::Figure { .. }
+            | Block::Contents
+            | Block::ScaleCheck
+            | Block::PageBreak => {}
+        }
+    }
+    found
+}
+
+/// True for words that are nothing without what follows: "You need:", or the caption of a table.
+fn leads_on(block: &Block, next: Option<&Block>) -> bool {
+    let (Block::Paragraph { class, text }, Some(next)) = (block, next) else {
+        return false;
+    };
+    (class == "caption" && matches!(next, Block::Table(_))) || plain(text).ends_with(':')
+}
+
+impl<'d> Setter<'d, '_> {
+    pub(super) fn blocks(&mut self, blocks: &'d [Block], column: Column) {
+        for (i, block) in blocks.iter().enumerate() {
+            self.block(block, column);
+            if leads_on(block, blocks.get(i + 1)) {
+                self.flow.tie();
+            }
+        }
+    }
+
+    fn block(&mut self, block: &'d Block, column: Column) {
+        match block {
+            Block::Heading {
+                level,
+                id,
+                text,
+                breaks_page,
+            } => {
+                if *breaks_page {
+                    self.flow.break_page();
+                }
+                self.heading(*level, id, text, column);
+            }
+            Block::Paragraph { class, text } => self.paragraph(class, text, column),
+            Block::List { marker, items } => self.list(*marker, items, column),
+            Block::Table(table) => self.table(table, column),
+            Block::Figure { name, caption } => self.figure(name, caption, column),
+            Block::Framed { class, blocks } => self.framed(class, blocks, column),
+            Block::Together { blocks } => {
+                let first = self.flow.slabs.len();
+                self.blocks(blocks, column.inside(0.0, 0.0));
+                self.flow.keep_from(first, self.room, BreakCost::Kept);
+            }
+            Block::Contents => self.contents(column),
+            Block::ScaleCheck => self.scale_check(column),
+            Block::PageBreak => self.flow.break_page(),
+        }
+    }
+
+    fn heading(&mut self, level: u8, id: &str, text: &[Inline], column: Column) {
+        let mut style = style::heading(level);
+        if self.flow.is_tied() {
+            // Right below another heading that one's space is enough.
+            style.before = 0.0;
+        }
+        let first = self.flow.slabs.len();
+        self.lines(text, style, column, Align::Left);
+        // A heading is never parted, and never from what it is over.
+        self.flow.keep_from(first, self.room, BreakCost::Tied);
+        self.flow.tie();
+        if let Some(slab) = self.flow.slabs.get_mut(first) {
+            slab.places.push(id.to_owned());
+        }
+        if level <= 1 {
+            self.accent_bar(first, column, 2.5);
+        }
+    }
+
+    fn paragraph(&mut self, class: &str, text: &[Inline], column: Column) {
+        let first = self.flow.slabs.len();
+        self.lines(text, style::paragraph(class), column, Align::Left);
+        if class == "title" {
+            self.accent_bar(first, column, 3.5);
+        }
+    }
+
+    /// The short bar over a plan's title and over every chapter.
+    fn accent_bar(&mut self, slab: usize, column: Column, height: f64) {
+        if let Some(slab) = self.flow.slabs.get_mut(slab) {
+            let down = style::GRID * 2.0;
+            let lines: Vec<_> = std::mem::take(&mut slab.content);
+            let bar = Path::rectangle(Area {
+                x: column.x,
+                y: 0.0,
+                width: 42.0,
+                height,
+            });
+            slab.content.push(Placed::Mark(Mark::Fill {
+                path: bar,
+                tone: style::ACCENT,
+            }));
+            let moved = lines.into_iter().map(|l| super::flow::moved(l, 0.0, down));
+            slab.content.extend(moved);
+            slab.height += down;
+            slab.baseline += down;
+        }
+    }
+
+    /// A paragraph: one slab a line, its first two and last two lines tied.
+    pub(super) fn lines(
+        &mut self,
+        text: &[Inline],
+        style: ParagraphStyle,
+        column: Column,
+        align: Align,
+    ) {
+        let text = Text::new(text, style.text);
+        let width = match style.measure {
+            Measure::Reading => column.width.min(READING_WIDTH),
+            Measure::Full => column.width,
+        };
+        let lines = text.lines(self.fonts, width);
+        let count = lines.len();
+        let space = self.flow.space(style.before);
+        for (number, line) in lines.into_iter().enumerate() {
+            let mut slab = Slab::new(style.leading);
+            slab.baseline = style.baseline();
+            let spot = Spot::new(column.x, slab.baseline);
+            slab.content = text.marks(self.fonts, line, spot, (width, align));
+            if number == 0 {
+                slab.space = space;
+                slab.on_grid = true;
+            } else if number == 1 || number + 1 == count {
+                slab.cost = BreakCost::Tied;
+            }
+            self.flow.push(slab);
+        }
+        self.flow.space_after(style.after);
+    }
+
+    fn list(&mut self, marker: ListMarker, items: &'d [Vec<Block>], column: Column) {
+        let indent = match marker {
+            ListMarker::Number => 21.0,
+            ListMarker::Bullet => 14.0,
+            ListMarker::Tick => 21.0,
+        };
+        let inner = Column {
+            in_list: true,
+            ..column.inside(indent, 0.0)
+        };
+        for (number, item) in items.iter().enumerate() {
+            let first = self.flow.slabs.len();
+            self.blocks(item, inner);
+            let Some(slab) = self.flow.slabs.get_mut(first) else {
+                continue;
+            };
+            let baseline = if slab.baseline > 0.0 {
+                slab.baseline
+            } else {
+                10.6
+            };
+            let mark = self.marker(marker, number + 1, Spot::new(column.x, baseline));
+            if let Some(slab) = self.flow.slabs.get_mut(first) {
+                slab.content.push(Placed::Mark(mark));
+                // Items follow each other closely and off the grid, a list's first one excepted.
+                if number > 0 || column.in_list {
+                    // After a box or a table an item needs more air.
+                    slab.space = if slab.space > style::GRID {
+                        style::GRID
+                    } else {
+                        LIST_GAP
+                    };
+                    slab.on_grid = false;
+                }
+            }
+        }
+        self.flow.space_after(style::GRID);
+    }
+
+    fn marker(&self, marker: ListMarker, number: usize, at: Spot) -> Mark {
+        let style = style::BODY;
+        match marker {
+            ListMarker::Number => {
+                let style = TextStyle::new(crate::display::Face::Bold, 10.0).tabular();
+                let spot = at.shifted(14.0, 0.0);
+                text_mark(self.fonts, &style, Anchor::End, spot, &number.to_string())
+            }
+            ListMarker::Bullet => Mark::Fill {
+                path: Path::circle(at.shifted(3.0, -style.size * 0.33), 1.5),
+                tone: Tone::BLACK,
+            },
+            ListMarker::Tick => Mark::Stroke {
+                path: Path::rectangle(Area {
+                    x: at.x + 0.5,
+                    y: at.y - 8.3,
+                    width: 9.4,
+                    height: 9.4,
+                }),
+                pen: Pen {
+                    width: 0.8,
+                    tone: Tone::BLACK,
+                    dashes: Vec::new(),
+                },
+            },
+        }
+    }
+}
+
+/// Free space between the items of a list.
+const LIST_GAP: f64 = 3.5;
+
+/// A rule across a column, `y` below the top of its slab.
+pub(super) fn rule<'d>(column: Column, y: f64, width: f64, tone: Tone) -> Placed<'d> {
+    let ends = [
+        Spot::new(column.x, y),
+        Spot::new(column.x + column.width, y),
+    ];
+    Placed::Mark(Mark::Stroke {
+        path: Path::polyline(&ends, crate::display::Ends::Open),
+        pen: Pen {
+            width,
+            tone,
+            dashes: Vec::new(),
+        },
+    })
+}

@@ -1,0 +1,269 @@
+//! The flow: a column of slabs, set but not yet on pages.
+
+use crate::display::{Area, Mark, Path, PathPiece, Spot};
+use crate::text::TextStyle;
+
+use super::Placed;
+use super::style::GRID;
+
+/// How bad it is to begin a page with a slab. A page ends where this is least, and as late as
+/// that allows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) enum BreakCost {
+    /// A page begins here in any case.
+    Forced,
+    /// Between blocks.
+    Free,
+    /// Between rows of a group.
+    InGroup,
+    /// Inside blocks kept together.
+    Kept,
+    /// Between a heading and its text, or the first two lines of a paragraph.
+    Tied,
+}
+
+/// A piece of the column that is never broken.
+#[derive(Debug)]
+pub(super) struct Slab<'d> {
+    pub(super) height: f64,
+    /// Free space above it, dropped at the top of a page.
+    pub(super) space: f64,
+    /// Begins on the grid.
+    pub(super) on_grid: bool,
+    /// How bad it is to begin a page with it.
+    pub(super) cost: BreakCost,
+    /// What is in it, from its upper left corner in the text area.
+    pub(super) content: Vec<Placed<'d>>,
+    /// Named places in it and how far down they are.
+    pub(super) places: Vec<String>,
+    /// Boxes it is in, outermost first, by their number in [`Flow::boxes`].
+    pub(super) boxes: Vec<usize>,
+    /// The table head repeated above it at the top of a page, by its number in [`Flow::heads`].
+    pub(super) head: Option<usize>,
+    /// Page numbers to be filled in.
+    pub(super) numbers: Vec<PageNumber>,
+    /// Baseline of its first line, from its top.
+    pub(super) baseline: f64,
+}
+
+impl Slab<'_> {
+    /// An empty one of a height.
+    pub(super) fn new(height: f64) -> Self {
+        Self {
+            height,
+            space: 0.0,
+            on_grid: false,
+            cost: BreakCost::Free,
+            content: Vec::new(),
+            places: Vec::new(),
+            boxes: Vec::new(),
+            head: None,
+            numbers: Vec::new(),
+            baseline: 0.0,
+        }
+    }
+
+    /// Its top below a slab that ends at `down`.
+    pub(super) fn top_after(&self, down: f64) -> f64 {
+        let top = down + self.space;
+        if self.on_grid {
+            libm::ceil((top - SLACK) / GRID) * GRID
+        } else {
+            top
+        }
+    }
+}
+
+/// Two heights that differ by less are one, in points.
+pub(super) const SLACK: f64 = 0.01;
+
+/// A page number that is known only when all pages are.
+#[derive(Clone, Debug)]
+pub(super) struct PageNumber {
+    /// The place whose page it is.
+    pub(super) target: String,
+    /// Right end of its baseline.
+    pub(super) at: Spot,
+    pub(super) style: TextStyle,
+}
+
+/// The head of a table, for the tops of pages.
+#[derive(Debug)]
+pub(super) struct Head {
+    pub(super) height: f64,
+    pub(super) marks: Vec<Mark>,
+}
+
+/// A frame around slabs, drawn on every page it is on.
+#[derive(Debug)]
+pub(super) struct Box {
+    pub(super) x: f64,
+    pub(super) width: f64,
+    pub(super) pen: crate::display::Pen,
+}
+
+/// Free space inside a box where it goes on from one page to the next.
+pub(super) const BOX_PAD: f64 = 7.0;
+
+/// A heading, for contents and outline.
+#[derive(Clone, Debug)]
+pub(super) struct Entry {
+    pub(super) level: u8,
+    pub(super) id: String,
+    pub(super) title: String,
+}
+
+/// The whole document as one column.
+#[derive(Debug, Default)]
+pub(super) struct Flow<'d> {
+    pub(super) slabs: Vec<Slab<'d>>,
+    pub(super) heads: Vec<Head>,
+    pub(super) boxes: Vec<Box>,
+    pub(super) entries: Vec<Entry>,
+    /// Space the last block asks for below it.
+    after: f64,
+    /// The next slab is tied to the last one.
+    tied: bool,
+    /// The next slab begins a page.
+    forced: bool,
+    /// Boxes that are open.
+    open: Vec<usize>,
+}
+
+impl<'d> Flow<'d> {
+    /// The space above the next block that asks for `before`.
+    pub(super) fn space(&mut self, before: f64) -> f64 {
+        let space = self.after.max(before);
+        self.after = 0.0;
+        space
+    }
+
+    /// The last block asks for this space below it.
+    pub(super) fn space_after(&mut self, after: f64) {
+        self.after = after;
+    }
+
+    /// The next slab stays with the last one.
+    pub(super) fn tie(&mut self) {
+        self.tied = true;
+    }
+
+    /// True right after a heading.
+    pub(super) fn is_tied(&self) -> bool {
+        self.tied
+    }
+
+    /// Height of the last slabs that are tied to one another, down to the one before the next.
+    pub(super) fn tied_height(&self) -> f64 {
+        if !self.tied {
+            return 0.0;
+        }
+        let tied = |slab: &&Slab<'_>| slab.cost == BreakCost::Tied;
+        let chain = self.slabs.iter().rev().take_while(tied).count() + 1;
+        self.height_from(self.slabs.len().saturating_sub(chain))
+    }
+
+    /// The next slab begins a page.
+    pub(super) fn break_page(&mut self) {
+        self.forced = true;
+    }
+
+    /// One more slab.
+    pub(super) fn push(&mut self, mut slab: Slab<'d>) {
+        if self.tied {
+            slab.cost = slab.cost.max(BreakCost::Tied);
+        }
+        if self.forced {
+            slab.cost = BreakCost::Forced;
+        }
+        (self.tied, self.forced) = (false, false);
+        slab.boxes.clone_from(&self.open);
+        // Inside a box its frame sets the rhythm.
+        slab.on_grid &= self.open.is_empty();
+        self.slabs.push(slab);
+    }
+
+    pub(super) fn open_box(&mut self, frame: Box) {
+        self.open.push(self.boxes.len());
+        self.boxes.push(frame);
+    }
+
+    pub(super) fn close_box(&mut self) {
+        self.open.pop();
+    }
+
+    /// Raises the cost of every break between the slabs from `first` on, if all of them fit
+    /// into `room`.
+    pub(super) fn keep_from(&mut self, first: usize, room: f64, cost: BreakCost) {
+        if self.height_from(first) > room {
+            return;
+        }
+        for slab in self.slabs.iter_mut().skip(first + 1) {
+            if slab.cost != BreakCost::Forced {
+                slab.cost = slab.cost.max(cost);
+            }
+        }
+    }
+
+    /// Height of the slabs from `first` on, at the top of a page.
+    pub(super) fn height_from(&self, first: usize) -> f64 {
+        let mut down = 0.0;
+        for (i, slab) in self.slabs.iter().skip(first).enumerate() {
+            let top = if i == 0 { 0.0 } else { slab.top_after(down) };
+            down = top + slab.height;
+        }
+        down
+    }
+}
+
+/// A thing moved by `dx`, `dy`, without copying it.
+pub(super) fn moved(placed: Placed<'_>, dx: f64, dy: f64) -> Placed<'_> {
+    match placed {
+        Placed::Mark(mark) => Placed::Mark(moved_mark(mark, dx, dy)),
+        Placed::Figure { figure, at, scale } => Placed::Figure {
+            figure,
+            at: at.shifted(dx, dy),
+            scale,
+        },
+    }
+}
+
+fn moved_mark(mark: Mark, dx: f64, dy: f64) -> Mark {
+    match mark {
+        Mark::Stroke { path, pen } => Mark::Stroke {
+            path: moved_path(path, dx, dy),
+            pen,
+        },
+        Mark::Fill { path, tone } => Mark::Fill {
+            path: moved_path(path, dx, dy),
+            tone,
+        },
+        Mark::Text(mut run) => {
+            run.origin = run.origin.shifted(dx, dy);
+            Mark::Text(run)
+        }
+        Mark::Link { area, target } => Mark::Link {
+            area: Area {
+                x: area.x + dx,
+                y: area.y + dy,
+                ..area
+            },
+            target,
+        },
+    }
+}
+
+fn moved_path(mut path: Path, dx: f64, dy: f64) -> Path {
+    for piece in &mut path.pieces {
+        match piece {
+            PathPiece::Move(to) | PathPiece::Line(to) => *to = to.shifted(dx, dy),
+            PathPiece::Curve(a, b, to) => {
+                *a = a.shifted(dx, dy);
+                *b = b.shifted(dx, dy);
+                *to = to.shifted(dx, dy);
+            }
+            PathPiece::Close => {}
+        }
+    }
+    path
+}

@@ -1,0 +1,184 @@
+//! Boxes: a signal word, a frame, and blocks in it; told apart without any colour.
+
+use crate::display::{Area, Ends, Face, Mark, Path, Pen, Spot, Tone};
+use crate::document::tree::Block;
+use crate::text::{Anchor, TextStyle, text_mark};
+
+use super::Placed;
+use super::blocks::{Column, Setter};
+use super::flow::{BOX_PAD, Box, BreakCost, Slab};
+use super::inline::plain;
+use super::style::{GRID, QUIET, baseline};
+
+/// Height of the bar with the signal word.
+const BAR: f64 = 17.5;
+/// Between the frame and its text.
+const INSET: f64 = 10.5;
+
+/// How a class of box is drawn.
+#[derive(Clone, Copy)]
+struct Look {
+    frame: f64,
+    tone: Tone,
+    /// White on a black bar, or black over a rule.
+    bar: Bar,
+    word: TextStyle,
+}
+
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Bar {
+    Black,
+    Outlined,
+    None,
+}
+
+fn look(class: &str) -> Look {
+    let word = TextStyle::new(Face::Bold, 9.5).tracked(0.8);
+    match class {
+        "danger" | "warning" => Look {
+            frame: 1.6,
+            tone: Tone::BLACK,
+            bar: Bar::Black,
+            word: word.tone(Tone::WHITE),
+        },
+        "caution" => Look {
+            frame: 1.2,
+            tone: Tone::BLACK,
+            bar: Bar::Outlined,
+            word,
+        },
+        "notice" => Look {
+            frame: 0.7,
+            tone: Tone::BLACK,
+            bar: Bar::Outlined,
+            word: word.face(Face::Italic),
+        },
+        _ => Look {
+            frame: 0.5,
+            tone: Tone::grey(0.45),
+            bar: Bar::None,
+            word: TextStyle::new(Face::Bold, 8.0).tracked(0.6).tone(QUIET),
+        },
+    }
+}
+
+impl<'d> Setter<'d, '_> {
+    pub(super) fn framed(&mut self, class: &str, blocks: &'d [Block], column: Column) {
+        let look = look(class);
+        let (word, blocks) = match blocks.split_first() {
+            Some((Block::Paragraph { class, text }, rest)) if class == "signal" => {
+                (plain(text).to_uppercase(), rest)
+            }
+            _ => (self.words.signal(class).to_owned(), blocks),
+        };
+        let first = self.flow.slabs.len();
+        let space = self.flow.space(GRID);
+        self.flow.open_box(Box {
+            x: column.x,
+            width: column.width,
+            pen: Pen {
+                width: look.frame,
+                tone: look.tone,
+                dashes: Vec::new(),
+            },
+        });
+        let mut slab = self.signal(look, class, &word, column);
+        slab.space = space;
+        self.flow.push(slab);
+        self.flow.tie();
+        self.flow.space_after(0.0);
+        self.blocks(blocks, column.inside(INSET, INSET));
+        // What the last block asks for below it is the frame's own inset here.
+        self.flow.space_after(0.0);
+        self.flow.tie();
+        self.flow.push(Slab::new(GRID * 1.25));
+        self.flow.close_box();
+        self.flow.keep_from(first, self.room, BreakCost::Kept);
+        self.flow.space_after(GRID * 1.5);
+    }
+
+    /// The slab with the signal word.
+    fn signal(&self, look: Look, class: &str, word: &str, column: Column) -> Slab<'d> {
+        let has_triangle = matches!(class, "danger" | "warning" | "caution");
+        let mut slab = Slab::new(match look.bar {
+            Bar::Black | Bar::Outlined => BAR + BOX_PAD - 1.0,
+            Bar::None => BAR + 3.0,
+        });
+        let mut marks = Vec::new();
+        let bar = Area {
+            x: column.x,
+            y: 0.0,
+            width: column.width,
+            height: BAR,
+        };
+        match look.bar {
+            Bar::Black => marks.push(Mark::Fill {
+                path: Path::rectangle(bar),
+                tone: Tone::BLACK,
+            }),
+            Bar::Outlined => marks.push(Mark::Stroke {
+                path: Path::polyline(
+                    &[Spot::new(bar.x, BAR), Spot::new(bar.x + bar.width, BAR)],
+                    Ends::Open,
+                ),
+                pen: Pen {
+                    width: look.frame * 0.6,
+                    tone: look.tone,
+                    dashes: Vec::new(),
+                },
+            }),
+            Bar::None => {}
+        }
+        let mut x = column.x + INSET;
+        let down = if look.bar == Bar::None { 3.0 } else { 0.0 };
+        let base = down + baseline(look.word.size, BAR - down);
+        if has_triangle {
+            let ground = if look.bar == Bar::Black {
+                Tone::BLACK
+            } else {
+                Tone::WHITE
+            };
+            triangle(Spot::new(x, BAR / 2.0), look.word.tone, ground, &mut marks);
+            x += TRIANGLE * 1.155 + 6.0;
+        }
+        let spot = Spot::new(x, base);
+        marks.push(text_mark(self.fonts, &look.word, Anchor::Start, spot, word));
+        slab.baseline = base;
+        slab.content = marks.into_iter().map(Placed::Mark).collect();
+        slab
+    }
+}
+
+/// Height of the alert triangle.
+const TRIANGLE: f64 = 11.5;
+
+/// The safety alert symbol: a triangle of even sides with an exclamation mark, its left end at
+/// `spot` and its middle as high as that.
+fn triangle(spot: Spot, tone: Tone, ground: Tone, marks: &mut Vec<Mark>) {
+    let side = TRIANGLE * 1.154_700_538;
+    let (top, bottom) = (spot.y - TRIANGLE / 2.0, spot.y + TRIANGLE / 2.0);
+    let middle = spot.x + side / 2.0;
+    let corners = [
+        Spot::new(middle, top),
+        Spot::new(spot.x + side, bottom),
+        Spot::new(spot.x, bottom),
+    ];
+    marks.push(Mark::Fill {
+        path: Path::polyline(&corners, Ends::Joined),
+        tone,
+    });
+    let stroke = [
+        Spot::new(middle - 0.95, top + 3.9),
+        Spot::new(middle + 0.95, top + 3.9),
+        Spot::new(middle + 0.5, bottom - 3.3),
+        Spot::new(middle - 0.5, bottom - 3.3),
+    ];
+    marks.push(Mark::Fill {
+        path: Path::polyline(&stroke, Ends::Joined),
+        tone: ground,
+    });
+    marks.push(Mark::Fill {
+        path: Path::circle(Spot::new(middle, bottom - 1.8), 0.85),
+        tone: ground,
+    });
+}

@@ -1,0 +1,225 @@
+//! How everything looks. Sizes in points; one grid of [`GRID`] points runs down every page.
+//!
+//! # Classes a template may use
+//!
+//! | where | class | looks like |
+//! |---|---|---|
+//! | paragraph | (none) | body text, 10 on 14 |
+//! | | `title` | the plan's name on the cover: 30, bold, under a short accent bar as chapters have |
+//! | | `subtitle` | 14, grey, below the title |
+//! | | `lead` | 12, opens a chapter or says what a plan is for |
+//! | | `say` | what to do in a step: 11.5, legible at arm's length |
+//! | | `small` | 8, grey: terms, remarks below a table |
+//! | | `meta` | 9, grey, figures of one width: revision, date, mass, hours |
+//! | | `caption` | 8.5, grey: what stands below a figure or over a table |
+//! | | `signal` | as the first block of a box: its signal word in place of the English or German one |
+//! | inline | `label` | a part's letter in a ring, several letters in a rounded outline |
+//! | | `second` | the figure in the other unit system: grey |
+//! | | `rounded` | as it stands |
+//! | | `tag` | a short word in a small rounded outline |
+//! | | `big` | half as large again and bold: a figure to be found at a glance |
+//! | box | `danger`, `warning` | heavy frame, white word on a black bar, alert triangle |
+//! | | `caution` | frame, black word over a rule, alert triangle |
+//! | | `notice` | thinner frame, slanted word, no triangle |
+//! | | `info` | thin grey frame, small word |
+//! | table | any | thin rules, bold head, figures of one width |
+//! | | `key` | a list of terms and values: first column bold, no rule at the top |
+//!
+//! An unknown class looks like none. Signal words follow the order and the use of the triangle
+//! in ANSI Z535.6 (ref: safety, "Signal words" [M]); being black and white is ours.
+
+use crate::build::Paper;
+use crate::display::{Area, Face, PT_PER_MM, Tone};
+use crate::text::TextStyle;
+use crate::units::NM_PER_MM;
+
+/// The step of the grid on which text begins.
+pub(super) const GRID: f64 = 7.0;
+/// Left, where sheets are bound or filed (ref: units-and-paper#R03 [M]).
+const MARGIN_BOUND_MM: f64 = 20.0;
+/// Right and below.
+const MARGIN_MM: f64 = 15.0;
+/// Top of the text; the running head stands above it.
+const TOP: f64 = 70.0;
+/// Baseline of the running head.
+pub(super) const RUNNING_BASELINE: f64 = 46.0;
+/// Longest line of running text: about 75 characters of 10 point.
+pub(super) const READING_WIDTH: f64 = 400.0;
+
+/// The one colour: a muted green-blue, dark enough to print as a sound grey.
+pub(super) const ACCENT: Tone = Tone {
+    red: 0.14,
+    green: 0.37,
+    blue: 0.40,
+};
+/// Text of second rank.
+pub(super) const QUIET: Tone = Tone::grey(0.32);
+/// Figures in the other unit system: told apart, and as easy to read.
+pub(super) const SECOND: Tone = Tone::grey(0.27);
+/// Thin rules.
+pub(super) const RULE: Tone = Tone::grey(0.62);
+
+/// Body text.
+pub(super) const BODY: TextStyle = TextStyle::new(Face::Regular, 10.0);
+
+/// The part of a page that blocks are set in.
+pub(super) fn text_area(paper: Paper) -> Area {
+    let (width, height) = paper_size(paper);
+    let x = MARGIN_BOUND_MM * PT_PER_MM;
+    let right = MARGIN_MM * PT_PER_MM;
+    let free = height - TOP - MARGIN_MM * PT_PER_MM;
+    Area {
+        x,
+        y: TOP,
+        width: width - x - right,
+        height: libm::floor(free / GRID) * GRID,
+    }
+}
+
+/// Width and height of a sheet.
+pub(super) fn paper_size(paper: Paper) -> (f64, f64) {
+    let (width, height) = paper.size();
+    let points = |nm: i64| {
+        let micrometres = i32::try_from(nm / 1_000).unwrap_or(i32::MAX);
+        f64::from(micrometres) * PT_PER_MM * 1_000.0 / NM_PER_MM_F64
+    };
+    (points(width.nm()), points(height.nm()))
+}
+
+/// Nanometres in a millimetre, for lengths already in floating point.
+const NM_PER_MM_F64: f64 = 1_000_000.0;
+const _: () = assert!(NM_PER_MM == 1_000_000);
+
+/// How wide lines may be.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Measure {
+    /// As long as can be read with ease.
+    Reading,
+    /// As wide as the column.
+    Full,
+}
+
+/// How a paragraph looks.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct ParagraphStyle {
+    pub(super) text: TextStyle,
+    /// From baseline to baseline.
+    pub(super) leading: f64,
+    /// Free space above, unless the block before asks for more below it.
+    pub(super) before: f64,
+    /// Free space below.
+    pub(super) after: f64,
+    pub(super) measure: Measure,
+}
+
+impl ParagraphStyle {
+    const fn new(text: TextStyle, leading: f64, before: f64, after: f64) -> Self {
+        Self {
+            text,
+            leading,
+            before,
+            after,
+            measure: Measure::Reading,
+        }
+    }
+
+    /// Where the baseline of a line is, from its top: capitals stand in the middle.
+    pub(super) fn baseline(&self) -> f64 {
+        baseline(self.text.size, self.leading)
+    }
+}
+
+/// Where the baseline of a line is, from its top: capitals stand in the middle of it.
+pub(super) fn baseline(size: f64, leading: f64) -> f64 {
+    leading / 2.0 + size * 0.357
+}
+
+/// The looks of a paragraph of a class.
+pub(super) fn paragraph(class: &str) -> ParagraphStyle {
+    let regular = |size| TextStyle::new(Face::Regular, size);
+    let bold = |size| TextStyle::new(Face::Bold, size);
+    match class {
+        "title" => ParagraphStyle {
+            measure: Measure::Full,
+            ..ParagraphStyle::new(bold(30.0), 35.0, 28.0, 7.0)
+        },
+        "subtitle" => ParagraphStyle::new(regular(14.0).tone(QUIET), 21.0, 0.0, 14.0),
+        "lead" => ParagraphStyle::new(regular(12.0), 17.5, 7.0, 10.5),
+        "say" => ParagraphStyle::new(regular(11.5), 17.5, 7.0, 7.0),
+        "small" => ParagraphStyle::new(regular(8.0).tone(QUIET), 10.5, 3.5, 3.5),
+        "meta" => ParagraphStyle::new(regular(9.0).tone(QUIET).tabular(), 14.0, 0.0, 0.0),
+        "caption" => ParagraphStyle {
+            measure: Measure::Full,
+            ..ParagraphStyle::new(CAPTION, CAPTION_LEADING, 3.5, 7.0)
+        },
+        _ => ParagraphStyle::new(BODY, 14.0, 0.0, 7.0),
+    }
+}
+
+/// What stands below a figure.
+pub(super) const CAPTION: TextStyle = TextStyle::new(Face::Regular, 8.5).tone(QUIET);
+/// From baseline to baseline of captions.
+pub(super) const CAPTION_LEADING: f64 = 12.0;
+
+/// The looks of a heading.
+pub(super) fn heading(level: u8) -> ParagraphStyle {
+    let bold = |size| TextStyle::new(Face::Bold, size);
+    match level {
+        0 | 1 => ParagraphStyle {
+            measure: Measure::Full,
+            ..ParagraphStyle::new(bold(20.0), 28.0, 42.0, 14.0)
+        },
+        2 => ParagraphStyle::new(bold(13.0), 17.5, 28.0, 7.0),
+        _ => ParagraphStyle::new(bold(10.5), 14.0, 14.0, 3.5),
+    }
+}
+
+/// Text of tables.
+pub(super) const CELL: TextStyle = TextStyle::new(Face::Regular, 9.5).tabular();
+/// Heads of tables.
+pub(super) const CELL_HEAD: TextStyle = TextStyle::new(Face::Bold, 8.0).tabular();
+/// From baseline to baseline in tables.
+pub(super) const CELL_LEADING: f64 = 12.5;
+/// Above and below the lines of a cell.
+pub(super) const CELL_PAD: f64 = 3.0;
+/// Between columns, half on either side.
+pub(super) const GUTTER: f64 = 12.0;
+
+/// The running head.
+pub(super) const RUNNING: TextStyle = TextStyle::new(Face::Regular, 8.0).tone(QUIET).tabular();
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn text_areas_keep_the_margins() {
+        for (paper, width, height) in [(Paper::A4, 595.276, 841.890), (Paper::Letter, 612.0, 792.0)]
+        {
+            let (paper_width, paper_height) = paper_size(paper);
+            assert!((paper_width - width).abs() < 0.001, "{paper_width}");
+            assert!((paper_height - height).abs() < 0.001, "{paper_height}");
+            let area = text_area(paper);
+            assert!((area.x - 56.693).abs() < 0.001);
+            assert!((width - area.x - area.width - 42.520).abs() < 0.001);
+            assert!(height - area.y - area.height >= 42.519);
+        }
+    }
+
+    #[test]
+    fn no_lettering_is_under_seven_points() {
+        let classes = [
+            "", "title", "subtitle", "lead", "say", "small", "meta", "caption",
+        ];
+        assert!(
+            classes
+                .iter()
+                .all(|class| paragraph(class).text.size >= 7.0)
+        );
+        assert!(
+            [CELL, CELL_HEAD, RUNNING]
+                .iter()
+                .all(|style| style.size >= 7.0)
+        );
+    }
+}

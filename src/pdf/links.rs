@@ -1,0 +1,113 @@
+//! Links: areas of pages that lead to a place in the document.
+
+use std::collections::BTreeMap;
+
+use lopdf::{Document, Object, ObjectId, dictionary};
+
+use super::fonts::real;
+use crate::display::{Area, Mark, Spot};
+use crate::page::{PageList, Pages, Placed};
+
+/// Adds the links of every page; a link to a place that is nowhere is left out.
+pub(super) fn add(document: &mut Document, pages: &Pages<'_>, ids: &[ObjectId]) {
+    for (page, id) in pages.pages.iter().zip(ids) {
+        let links: Vec<Object> = areas(page)
+            .into_iter()
+            .filter_map(|(area, target)| {
+                let place = destination(&pages.destinations, pages, ids, target)?;
+                let link = annotation(area, page.height, place)?;
+                Some(Object::Reference(document.add_object(link)))
+            })
+            .collect();
+        if let Ok(page) = document.get_dictionary_mut(*id) {
+            if links.is_empty() {
+                page.remove(b"Annots");
+            } else {
+                page.set("Annots", links);
+            }
+        }
+    }
+}
+
+/// A place as PDF names it: its page and how far up.
+fn destination(
+    places: &BTreeMap<String, (usize, f64)>,
+    pages: &Pages<'_>,
+    ids: &[ObjectId],
+    target: &str,
+) -> Option<Object> {
+    let (page, y) = places.get(target)?;
+    place(pages, ids, *page, *y)
+}
+
+/// A little above a place on a page.
+pub(super) fn place(pages: &Pages<'_>, ids: &[ObjectId], page: usize, y: f64) -> Option<Object> {
+    let height = pages.pages.get(page)?.height;
+    let up = (height - y + 10.0).min(height);
+    Some(Object::Array(vec![
+        Object::Reference(*ids.get(page)?),
+        Object::Name(b"XYZ".to_vec()),
+        Object::Null,
+        real(up),
+        Object::Null,
+    ]))
+}
+
+fn annotation(area: Area, height: f64, place: Object) -> Option<lopdf::Dictionary> {
+    let edges = [
+        area.x,
+        height - area.y - area.height,
+        area.x + area.width,
+        height - area.y,
+    ];
+    edges.iter().all(|edge| edge.is_finite()).then(|| {
+        dictionary! {
+            "Type" => "Annot",
+            "Subtype" => "Link",
+            "Rect" => edges.map(real).to_vec(),
+            // No frame: what is a link is told by what it says.
+            "Border" => vec![Object::Integer(0), Object::Integer(0), Object::Integer(0)],
+            // Printed pages show what the screen shows.
+            "F" => 4,
+            "Dest" => place,
+        }
+    })
+}
+
+/// Every link on a page, those of figures included, in points from the upper left corner.
+fn areas<'p>(page: &'p PageList<'_>) -> Vec<(Area, &'p str)> {
+    let mut found: Vec<(Area, &str)> = Vec::new();
+    let mut take = |mark: &'p Mark, at: Spot, scale: f64| {
+        if let Mark::Link { area, target } = mark {
+            let area = Area {
+                x: at.x + area.x * scale,
+                y: at.y + area.y * scale,
+                width: area.width * scale,
+                height: area.height * scale,
+            };
+            match found.last_mut() {
+                // Words of one link on one line are one area.
+                Some((last, before)) if *before == target && joins(last, &area) => {
+                    last.width = area.x + area.width - last.x;
+                }
+                _ => found.push((area, target)),
+            }
+        }
+    };
+    for placed in &page.content {
+        match placed {
+            Placed::Mark(mark) => take(mark, Spot::default(), 1.0),
+            Placed::Figure { figure, at, scale } => {
+                for mark in &figure.marks {
+                    take(mark, *at, *scale);
+                }
+            }
+        }
+    }
+    found
+}
+
+fn joins(left: &Area, right: &Area) -> bool {
+    let near = |a: f64, b: f64| (a - b).abs() < 0.5;
+    near(left.x + left.width, right.x) && near(left.y, right.y) && near(left.height, right.height)
+}

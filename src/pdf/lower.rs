@@ -1,0 +1,467 @@
+//! From marks to operators, the one place where numbers are checked: every coordinate is finite
+//! and rounded to 0.01 pt, and no graphics state is ever saved, so none can be left open.
+//!
+//! Consecutive strokes of one pen become one path; a drawing of thousands of lines shrinks by a
+//! fifth. A figure's scale goes into its coordinates.
+
+use printpdf::{
+    Codepoint, Color, DictItem, FontId, Greyscale, LineCapStyle, LineDashPattern, LineJoinStyle,
+    Op, PdfFontHandle, Point, Pt, Rgb, TextItem,
+};
+
+use super::fonts::{UsedFonts, resource_name};
+use crate::display::{Face, GlyphRun, Mark, Path, PathPiece, Pen, Spot, Tone};
+use crate::page::{PageList, Placed};
+use crate::text::Fonts;
+
+/// Farther out than any sheet: such a number is a fault in a drawing.
+const FARTHEST: f64 = 100_000.0;
+/// Segments in one path; some printers give up on longer ones.
+const LONGEST_PATH: usize = 4_000;
+
+/// A page as operators.
+pub(super) struct Lowered {
+    pub(super) ops: Vec<Op>,
+    /// Marks left out because a coordinate was no number.
+    pub(super) left_out: usize,
+}
+
+/// Lowers a page.
+pub(super) fn lower(page: &PageList<'_>, fonts: &Fonts, used: &mut UsedFonts) -> Lowered {
+    let mut lowering = Lowering {
+        ops: Vec::new(),
+        left_out: 0,
+        fonts,
+        used,
+        frame: Frame {
+            at: Spot::default(),
+            scale: 1.0,
+            height: page.height,
+        },
+        state: State::default(),
+        path: 0,
+    };
+    for placed in &page.content {
+        match placed {
+            Placed::Mark(mark) => lowering.mark(mark, Cap::Butt),
+            Placed::Figure { figure, at, scale } => {
+                let of_page = lowering.frame;
+                lowering.frame = Frame {
+                    at: *at,
+                    scale: *scale,
+                    ..of_page
+                };
+                for mark in &figure.marks {
+                    lowering.mark(mark, Cap::Round);
+                }
+                lowering.frame = of_page;
+            }
+        }
+    }
+    lowering.end_path();
+    Lowered {
+        ops: lowering.ops,
+        left_out: lowering.left_out,
+    }
+}
+
+/// How marks lie on the page: PDF counts from the lower left corner, upwards.
+#[derive(Clone, Copy)]
+struct Frame {
+    at: Spot,
+    scale: f64,
+    height: f64,
+}
+
+/// Lines of drawings end and turn round, so that corners of separate edges close; rules and
+/// frames of pages end flat and have sharp corners.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Cap {
+    Butt,
+    Round,
+}
+
+/// What was last set, so that nothing is set twice.
+#[derive(Default)]
+struct State {
+    stroke: Option<Tone>,
+    fill: Option<Tone>,
+    width: Option<f32>,
+    dashes: Vec<f32>,
+    cap: Option<Cap>,
+    font: Option<(Face, f32)>,
+}
+
+struct Lowering<'l> {
+    ops: Vec<Op>,
+    left_out: usize,
+    fonts: &'l Fonts,
+    used: &'l mut UsedFonts,
+    frame: Frame,
+    state: State,
+    /// Pieces in the open path that is still to be stroked.
+    path: usize,
+}
+
+/// A number that may stand in a PDF.
+fn checked(value: f64) -> Option<f32> {
+    let rounded = libm::round(value * 100.0) / 100.0;
+    #[expect(
+        clippy::cast_possible_truncation,
+        reason = "rounded to 0.01 and below 100 000: a single float holds it to 0.004"
+    )]
+    let single = rounded as f32;
+    // Adding zero turns a negative zero into zero.
+    (rounded.is_finite() && rounded.abs() <= FARTHEST).then_some(single + 0.0)
+}
+
+impl Lowering<'_> {
+    fn mark(&mut self, mark: &Mark, cap: Cap) {
+        let done = match mark {
+            Mark::Stroke { path, pen } => self.stroke(path, pen, cap),
+            Mark::Fill { path, tone } => self.fill(path, *tone),
+            Mark::Text(run) => self.text(run),
+            // Links lie over the page, not in its content.
+            Mark::Link { .. } => Some(()),
+        };
+        if done.is_none() {
+            self.left_out += 1;
+        }
+    }
+
+    fn spot(&self, spot: Spot) -> Option<[f32; 2]> {
+        let frame = self.frame;
+        Some([
+            checked(frame.at.x + spot.x * frame.scale)?,
+            checked(frame.height - frame.at.y - spot.y * frame.scale)?,
+        ])
+    }
+
+    /// The operators of a path, or none if one of its numbers is none.
+    fn path_ops(&self, path: &Path) -> Option<Vec<Op>> {
+        let mut ops = Vec::with_capacity(path.pieces.len());
+        for piece in &path.pieces {
+            ops.push(match *piece {
+                PathPiece::Move(to) => operator("m", &self.spot(to)?),
+                PathPiece::Line(to) => operator("l", &self.spot(to)?),
+                PathPiece::Curve(a, b, to) => {
+                    let ([ax, ay], [bx, by], [x, y]) =
+                        (self.spot(a)?, self.spot(b)?, self.spot(to)?);
+                    operator("c", &[ax, ay, bx, by, x, y])
+                }
+                PathPiece::Close => operator("h", &[]),
+            });
+        }
+        // A path must begin with a place; anything else is a fault a reader may stumble over.
+        let begins = matches!(path.pieces.first(), None | Some(PathPiece::Move(_)));
+        begins.then_some(ops)
+    }
+
+    fn stroke(&mut self, path: &Path, pen: &Pen, cap: Cap) -> Option<()> {
+        let ops = self.path_ops(path)?;
+        let width = checked(pen.width * self.frame.scale)?.max(0.0);
+        let dashes: Vec<f32> = pen
+            .dashes
+            .iter()
+            .map(|dash| checked(dash * self.frame.scale))
+            .collect::<Option<_>>()?;
+        // Dashes of no length at all would never end in a reader.
+        let dashes = if dashes.iter().sum::<f32>() > 0.05 && dashes.iter().all(|d| *d >= 0.0) {
+            dashes
+        } else {
+            Vec::new()
+        };
+        let cap = if dashes.is_empty() { cap } else { Cap::Butt };
+        if ops.is_empty() {
+            return Some(());
+        }
+        self.set_pen(width, pen.tone, dashes, cap);
+        self.path += ops.len();
+        self.ops.extend(ops);
+        if self.path > LONGEST_PATH {
+            self.end_path();
+        }
+        Some(())
+    }
+
+    /// Sets what differs from the pen before; that one's path is stroked first.
+    fn set_pen(&mut self, width: f32, tone: Tone, dashes: Vec<f32>, cap: Cap) {
+        let state = &self.state;
+        let same = state.width == Some(width)
+            && state.stroke == Some(tone)
+            && state.dashes == dashes
+            && state.cap == Some(cap);
+        if same {
+            return;
+        }
+        self.end_path();
+        if self.state.width != Some(width) {
+            self.ops.push(Op::SetOutlineThickness { pt: Pt(width) });
+            self.state.width = Some(width);
+        }
+        if self.state.stroke != Some(tone) {
+            self.ops.push(Op::SetOutlineColor { col: colour(tone) });
+            self.state.stroke = Some(tone);
+        }
+        if self.state.cap != Some(cap) {
+            self.ops.push(Op::SetLineCapStyle {
+                cap: match cap {
+                    Cap::Butt => LineCapStyle::Butt,
+                    Cap::Round => LineCapStyle::Round,
+                },
+            });
+            self.ops.push(Op::SetLineJoinStyle {
+                join: match cap {
+                    Cap::Butt => LineJoinStyle::Miter,
+                    Cap::Round => LineJoinStyle::Round,
+                },
+            });
+            self.state.cap = Some(cap);
+        }
+        if self.state.dashes != dashes {
+            self.ops.push(Op::SetLineDashPattern {
+                dash: LineDashPattern {
+                    offset: 0.0,
+                    pattern: dashes.iter().copied().collect(),
+                },
+            });
+            self.state.dashes = dashes;
+        }
+    }
+
+    fn end_path(&mut self) {
+        if self.path > 0 {
+            self.ops.push(operator("S", &[]));
+            self.path = 0;
+        }
+    }
+
+    fn fill(&mut self, path: &Path, tone: Tone) -> Option<()> {
+        let ops = self.path_ops(path)?;
+        if ops.is_empty() {
+            return Some(());
+        }
+        self.end_path();
+        self.set_fill(tone);
+        self.ops.extend(ops);
+        self.ops.push(operator("f*", &[]));
+        Some(())
+    }
+
+    fn set_fill(&mut self, tone: Tone) {
+        if self.state.fill != Some(tone) {
+            self.ops.push(Op::SetFillColor { col: colour(tone) });
+            self.state.fill = Some(tone);
+        }
+    }
+
+    fn text(&mut self, run: &GlyphRun) -> Option<()> {
+        let first = run.glyphs.first();
+        let Some(first) = first else {
+            return Some(());
+        };
+        let size = checked(run.size * self.frame.scale)?;
+        if size <= 0.0 {
+            return None;
+        }
+        let start = run.origin.shifted(first.offset_x, 0.0);
+        let [x, y] = self.spot(start)?;
+        let shown = self.shown(run)?;
+        self.end_path();
+        self.set_fill(run.tone);
+        self.ops.push(Op::StartTextSection);
+        if self.state.font != Some((run.face, size)) {
+            self.ops.push(Op::SetFont {
+                font: PdfFontHandle::External(FontId(resource_name(run.face).to_owned())),
+                size: Pt(size),
+            });
+            self.state.font = Some((run.face, size));
+        }
+        self.ops.push(Op::SetTextCursor {
+            pos: Point { x: Pt(x), y: Pt(y) },
+        });
+        self.ops.extend(shown);
+        self.ops.push(Op::EndTextSection);
+        Some(())
+    }
+
+    /// Glyphs with the adjustments between them, in stretches of one height over the baseline.
+    fn shown(&mut self, run: &GlyphRun) -> Option<Vec<Op>> {
+        let per_size = 1_000.0 / run.size;
+        let mut ops = Vec::with_capacity(1);
+        let mut codes: Vec<Codepoint> = Vec::with_capacity(run.glyphs.len());
+        let mut rise = 0.0_f32;
+        // Where the reader's pen is and where it should be, in thousandths of the size; what
+        // rounding leaves over is carried to the next glyph, so that no line drifts.
+        let (mut pen, mut meant) = (0.0_f64, 0.0_f64);
+        let start = run.glyphs.first().map_or(0.0, |glyph| glyph.offset_x);
+        for glyph in &run.glyphs {
+            let raised = checked(glyph.offset_y * self.frame.scale)?;
+            let wanted = (meant + glyph.offset_x - start) * per_size;
+            let adjust = libm::round((pen - wanted) * 10.0) / 10.0;
+            #[expect(
+                clippy::cast_possible_truncation,
+                reason = "a few thousandths of the size"
+            )]
+            let offset = checked(adjust)? as f64 as f32;
+            if offset != 0.0
+                && let Some(before) = codes.last_mut()
+            {
+                before.offset = offset;
+                pen -= adjust;
+            }
+            if raised != rise {
+                if !codes.is_empty() {
+                    ops.push(show(std::mem::take(&mut codes)));
+                }
+                ops.push(Op::SetLineOffset { multiplier: raised });
+                rise = raised;
+            }
+            let code = self.used.code(self.fonts, run.face, glyph);
+            codes.push(Codepoint::new(code, 0.0));
+            pen += self.used.width(self.fonts, run.face, glyph.id);
+            meant += glyph.advance;
+        }
+        ops.push(show(codes));
+        if rise != 0.0 {
+            ops.push(Op::SetLineOffset { multiplier: 0.0 });
+        }
+        (pen.is_finite() && meant.is_finite()).then_some(ops)
+    }
+}
+
+fn show(codes: Vec<Codepoint>) -> Op {
+    Op::ShowText {
+        items: vec![TextItem::GlyphIds(codes)],
+    }
+}
+
+fn operator(key: &str, numbers: &[f32]) -> Op {
+    Op::Unknown {
+        key: key.to_owned(),
+        value: numbers
+            .iter()
+            .map(|number| DictItem::Real(*number))
+            .collect(),
+    }
+}
+
+fn colour(tone: Tone) -> Color {
+    let channel = |level: f64| {
+        let level = if level.is_finite() { level } else { 0.0 };
+        checked(level.clamp(0.0, 1.0)).unwrap_or(0.0)
+    };
+    let (red, green, blue) = (channel(tone.red), channel(tone.green), channel(tone.blue));
+    #[expect(clippy::float_cmp, reason = "a grey is one number three times")]
+    let is_grey = red == green && green == blue;
+    if is_grey {
+        Color::Greyscale(Greyscale::new(red, None))
+    } else {
+        Color::Rgb(Rgb::new(red, green, blue, None))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::display::Ends;
+    use crate::text::{Anchor, TextStyle, text_mark};
+
+    fn lowered(content: Vec<Placed<'_>>) -> Lowered {
+        let page = PageList {
+            width: 200.0,
+            height: 100.0,
+            content,
+        };
+        lower(&page, &Fonts::shipped().unwrap(), &mut UsedFonts::default())
+    }
+
+    fn line(x: f64, width: f64) -> Placed<'static> {
+        Placed::Mark(Mark::Stroke {
+            path: Path::polyline(&[Spot::new(x, 10.0), Spot::new(x, 20.0)], Ends::Open),
+            pen: Pen {
+                width,
+                tone: Tone::BLACK,
+                dashes: Vec::new(),
+            },
+        })
+    }
+
+    fn count(lowered: &Lowered, operator: &str) -> usize {
+        let is_it = |op: &&Op| matches!(op, Op::Unknown { key, .. } if key == operator);
+        lowered.ops.iter().filter(is_it).count()
+    }
+
+    #[test]
+    fn strokes_of_one_pen_are_one_path() {
+        let page = lowered(vec![
+            line(1.0, 0.5),
+            line(2.0, 0.5),
+            line(3.0, 0.7),
+            line(4.0, 0.7),
+        ]);
+        assert_eq!(count(&page, "S"), 2);
+        assert_eq!(count(&page, "m"), 4);
+        assert_eq!(page.left_out, 0);
+    }
+
+    #[test]
+    fn coordinates_count_from_below_and_are_rounded() {
+        let page = lowered(vec![line(1.234_567, 0.5)]);
+        let first = page.ops.iter().find_map(|op| {
+            let Op::Unknown { key, value } = op else {
+                return None;
+            };
+            (key == "m").then(|| value.clone())
+        });
+        assert_eq!(
+            first,
+            Some(vec![DictItem::Real(1.23), DictItem::Real(90.0)])
+        );
+        assert_eq!(checked(-0.001), Some(0.0));
+        assert!(checked(-0.001).is_some_and(f32::is_sign_positive));
+        assert_eq!(checked(f64::NAN), None);
+        assert_eq!(checked(1e9), None);
+    }
+
+    #[test]
+    fn a_line_of_text_ends_where_it_was_measured() {
+        let fonts = Fonts::shipped().unwrap();
+        let style = TextStyle::new(Face::Regular, 9.7).tracked(0.333);
+        let mark = text_mark(
+            &fonts,
+            &style,
+            Anchor::Start,
+            Spot::new(0.0, 50.0),
+            &"AVfi 1 ".repeat(40),
+        );
+        let Mark::Text(run) = &mark else {
+            panic!("text is text");
+        };
+        let meant: f64 = run.glyphs.iter().map(|glyph| glyph.advance).sum();
+        let last = run.glyphs.last().unwrap().advance;
+        let mut used = UsedFonts::default();
+        let page = PageList {
+            width: 200.0,
+            height: 100.0,
+            content: vec![Placed::Mark(mark.clone())],
+        };
+        let ops = lower(&page, &fonts, &mut used).ops;
+        let codes = ops.iter().find_map(|op| {
+            let Op::ShowText { items } = op else {
+                return None;
+            };
+            let Some(TextItem::GlyphIds(codes)) = items.first() else {
+                return None;
+            };
+            Some(codes.clone())
+        });
+        let codes = codes.unwrap();
+        let mut pen = 0.0;
+        for (code, glyph) in codes.iter().zip(&run.glyphs).take(codes.len() - 1) {
+            pen += used.width(&fonts, Face::Regular, glyph.id) - f64::from(code.offset);
+        }
+        // Within a tenth of a thousandth of the size of where the last glyph was meant to begin.
+        assert!((pen * 9.7 / 1_000.0 - (meant - last)).abs() < 0.001);
+    }
+}

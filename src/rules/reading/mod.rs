@@ -1,0 +1,4 @@
+//! What must read well: a revision, no name that leads nowhere.
+
+pub mod no_revision;
+pub mod unused_name;

@@ -1,0 +1,48 @@
+//! A part, a material or hardware that nothing uses.
+
+use crate::finding::{Finding, Findings, finding_pages};
+use crate::rules::Facts;
+use crate::source::Span;
+
+finding_pages! {
+    /// A part is neither placed nor made as an extra, no part is cut from a material, or no joint
+    /// and no step uses an item of hardware.
+    ///
+    /// ```wright,bad
+    /// plan "Box" { revision "A" on 2026-01-15 }
+    /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
+    /// ```
+    /// ```wright,good
+    /// plan "Box" { revision "A" on 2026-01-15 }
+    /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
+    /// part push_stick from ply { length 400 mm; width 60 mm; extra 1 }
+    /// ```
+    ///
+    /// Source: the language itself.
+    R002 UNUSED_NAME Warning "nothing uses it" "it is bought or looked for in vain, or something forgets to use it";
+}
+
+/// Looks for things that lead nowhere.
+pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
+    let (model, build) = (facts.model, facts.build);
+    let mut tell = |name: &str, what: &str, remedy: &str, span: Span| {
+        let message = format!("{what} `{name}`");
+        findings.push(Finding::new(&UNUSED_NAME, span, message).remedy(remedy));
+    };
+    for part in &model.parts {
+        if !build.parts.iter().any(|made| made.span == part.span) {
+            let remedy = "place it, or say `extra 1` if it is made and not placed";
+            tell(&part.name, "nothing places the part", remedy, part.span);
+        }
+    }
+    for (index, material) in model.materials.iter().enumerate() {
+        if !model.parts.iter().any(|part| part.material.0 == index) {
+            let remedy = "cut a part from it, or leave it out";
+            tell(&material.name, "no part is cut from", remedy, material.span);
+        }
+    }
+    for item in build.hardware.iter().filter(|item| item.count == 0) {
+        let remedy = "use it in a joint or a step, or leave it out";
+        tell(&item.name, "nothing uses", remedy, item.span);
+    }
+}

@@ -1,0 +1,154 @@
+//! How few bins could do: bounds that hold for every layout.
+
+use super::{Item, Problem};
+
+/// Widths and lengths tried as thresholds; more would sharpen the bound little and cost time.
+const MOST_THRESHOLDS: usize = 24;
+
+/// No layout of the problem uses fewer bins than that.
+///
+/// Area alone, and, where all bins are of one size, dual feasible functions (S. P. Fekete and
+/// J. Schepers, Mathematical Methods of Operations Research, 2004): a size over `1 - e` of the
+/// bin counts as the whole of it and a size under `e` as nothing, since nothing wider than `e`
+/// fits beside the former. Items that may turn count in the orientation that claims less.
+pub(in crate::stock) fn at_least(problem: &Problem) -> i64 {
+    let needed = |item: &&Item| item.count > 0;
+    let items: Vec<Item> = problem.items.iter().filter(needed).copied().collect();
+    if items.is_empty() {
+        return 0;
+    }
+    let Some(largest) = problem.bins.iter().map(|bin| bin.area()).max() else {
+        return 0;
+    };
+    let area: i128 = items
+        .iter()
+        .map(|item| item.area() * item.count as i128)
+        .sum();
+    let mut bound = ceiling(area, largest).max(1);
+    if let [bin] = problem.bins.as_slice() {
+        let along = thresholds(&items, bin.along);
+        let across = thresholds(&items, bin.across);
+        for &e in &along {
+            for &f in &across {
+                let claimed = claims(&items, (bin.along, e), (bin.across, f));
+                bound = bound.max(ceiling(claimed, bin.area()));
+            }
+        }
+    }
+    i64::try_from(bound).unwrap_or(i64::MAX)
+}
+
+fn ceiling(area: i128, bin: i128) -> i128 {
+    let bin = bin.max(1);
+    (area + bin - 1) / bin
+}
+
+/// What a size claims of a bin's side, with the threshold `e`.
+fn claim(size: i64, (side, e): (i64, i64)) -> i64 {
+    if size > side - e {
+        side
+    } else if size < e {
+        0
+    } else {
+        size
+    }
+}
+
+fn claims(items: &[Item], along: (i64, i64), across: (i64, i64)) -> i128 {
+    let product = |a: i64, b: i64| i128::from(claim(a, along)) * i128::from(claim(b, across));
+    items
+        .iter()
+        .map(|item| {
+            let plain = product(item.along, item.across);
+            let fits_turned = item.across <= along.0 && item.along <= across.0;
+            let fits_plain = item.along <= along.0 && item.across <= across.0;
+            let one = match (item.may_turn && fits_turned, fits_plain) {
+                (true, true) => plain.min(product(item.across, item.along)),
+                (true, false) => product(item.across, item.along),
+                (false, _) => plain,
+            };
+            one * item.count as i128
+        })
+        .sum()
+}
+
+/// Thresholds worth trying: none (0) and sizes up to half the bin, spread over those there are.
+fn thresholds(items: &[Item], side: i64) -> Vec<i64> {
+    let mut sizes: Vec<i64> = items
+        .iter()
+        .flat_map(|item| {
+            let turned = item.may_turn.then_some([item.along, item.across]);
+            [item.along, item.across]
+                .into_iter()
+                .chain(turned.into_iter().flatten())
+        })
+        // A size over half the side sets the threshold at what is left beside it.
+        .map(|size| {
+            if size * 2 > side {
+                side - size + 1
+            } else {
+                size
+            }
+        })
+        .filter(|e| *e > 0 && *e * 2 <= side)
+        .collect();
+    sizes.sort_unstable();
+    sizes.dedup();
+    let step = sizes.len() / MOST_THRESHOLDS + 1;
+    std::iter::once(0)
+        .chain(sizes.into_iter().step_by(step))
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::Bin;
+    use super::*;
+
+    fn problem(items: &[(i64, i64, usize)], may_turn: bool) -> Problem {
+        Problem {
+            items: items
+                .iter()
+                .map(|&(along, across, count)| Item {
+                    along,
+                    across,
+                    count,
+                    may_turn,
+                })
+                .collect(),
+            bins: vec![Bin {
+                along: 100,
+                across: 100,
+                cost: 1,
+            }],
+        }
+    }
+
+    #[test]
+    fn items_over_half_a_sheet_take_a_sheet_each() {
+        // Area alone says two: 4 x 60 x 60 = 14400.
+        assert_eq!(at_least(&problem(&[(60, 60, 4)], true)), 4);
+    }
+
+    #[test]
+    fn area_counts_where_items_are_small() {
+        assert_eq!(at_least(&problem(&[(10, 10, 101)], false)), 2);
+        assert_eq!(at_least(&problem(&[(10, 10, 100)], false)), 1);
+    }
+
+    #[test]
+    fn an_item_that_turns_claims_the_less() {
+        // Two of 100 by 40 fit on one sheet, three do not.
+        assert_eq!(at_least(&problem(&[(100, 40, 3)], true)), 2);
+        assert_eq!(at_least(&problem(&[(40, 100, 2)], true)), 1);
+    }
+
+    #[test]
+    fn a_threshold_is_what_fits_beside_a_large_item() {
+        // 55 + 46 = 101 do not share a width of 100, though all three are but 156 % of a sheet.
+        assert_eq!(at_least(&problem(&[(100, 55, 2), (100, 46, 1)], false)), 3);
+        assert_eq!(at_least(&problem(&[(100, 55, 2), (100, 45, 1)], false)), 2);
+        // 51, 51, 51 are 153 % by area; no two share.
+        assert_eq!(at_least(&problem(&[(100, 51, 3)], false)), 3);
+    }
+}

@@ -1,0 +1,91 @@
+//! Layouts as a problem of bare rectangles: items, bins and guillotine cuts.
+//!
+//! Takes a [`Problem`] in whole nanometres with the saw cut folded into every size, gives one
+//! cut tree a bin. The saw cut is folded in by adding one kerf to every item and to every bin:
+//! an item that ends at the bin's edge then needs no cut, and every other item carries the kerf
+//! that parts it from its neighbour. Knows no part, no material and no money, only costs.
+//!
+//! `search.rs` tries many constructions and keeps the best; `guillotine.rs` and `strips.rs`
+//! each fill one bin, one after the other; `bound.rs` says how few bins could do.
+
+mod bound;
+mod guillotine;
+mod search;
+mod strips;
+mod subset;
+mod tree;
+
+pub(super) use bound::at_least;
+pub(super) use search::pack;
+pub(super) use tree::{Cell, Piece, Tree, Way};
+
+/// A kind of rectangle and how many of it are needed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Item {
+    /// Along the bin's length, kerf included.
+    pub(super) along: i64,
+    /// Across it, kerf included.
+    pub(super) across: i64,
+    /// How many.
+    pub(super) count: usize,
+    /// Whether it may lie the other way.
+    pub(super) may_turn: bool,
+}
+
+impl Item {
+    /// Its area, kerf included.
+    fn area(self) -> i128 {
+        i128::from(self.along) * i128::from(self.across)
+    }
+
+    /// The ways it may lie: sizes along and across, and whether it is turned.
+    fn poses(self) -> impl Iterator<Item = (i64, i64, bool)> {
+        let turned = self.may_turn && self.along != self.across;
+        let second = turned.then_some((self.across, self.along, true));
+        std::iter::once((self.along, self.across, false)).chain(second)
+    }
+
+    /// True where it fits in a bin.
+    pub(super) fn fits(self, bin: Bin) -> bool {
+        self.poses()
+            .any(|(along, across, _)| along <= bin.along && across <= bin.across)
+    }
+}
+
+/// A size of stock.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Bin {
+    /// Its length that can be used, one kerf added.
+    pub(super) along: i64,
+    /// Its width that can be used, one kerf added.
+    pub(super) across: i64,
+    /// What one costs, in any one unit.
+    pub(super) cost: i128,
+}
+
+impl Bin {
+    fn area(self) -> i128 {
+        i128::from(self.along) * i128::from(self.across)
+    }
+}
+
+/// What is to be cut out of what. Every item fits in at least one bin.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Problem {
+    /// What is needed.
+    pub(super) items: Vec<Item>,
+    /// What it may be cut from, any number of each.
+    pub(super) bins: Vec<Bin>,
+}
+
+/// A bin and how it is cut.
+#[derive(Clone, Debug)]
+pub(super) struct Packed {
+    /// Which of [`Problem::bins`].
+    pub(super) bin: usize,
+    /// How it is cut.
+    pub(super) tree: Tree,
+}
+
+/// How much is still to be placed, by item.
+type Remaining = Vec<usize>;

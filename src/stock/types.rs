@@ -1,0 +1,237 @@
+//! What the stock stage gives: lists and layouts as plain data.
+
+use serde::Serialize;
+
+use crate::build::HardwareId;
+use crate::model::{MaterialId, PartId};
+use crate::units::{Length, Money};
+
+/// The cut list, the layouts and the purchases of a build.
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
+pub struct Stock {
+    /// Rows of parts, by material and width.
+    pub cut_list: Vec<CutGroup>,
+    /// How sheets are cut, one plan for each sheet material that is used.
+    pub sheets: Vec<MaterialPlan>,
+    /// How boards, bars and dowels are cut, likewise.
+    pub boards: Vec<MaterialPlan>,
+    /// What to buy.
+    pub purchases: Purchases,
+}
+
+impl Stock {
+    /// The plans of all materials, sheets first.
+    pub fn plans(&self) -> impl Iterator<Item = &MaterialPlan> {
+        self.sheets.iter().chain(&self.boards)
+    }
+
+    /// All layouts with the names of their figures: `layout-1`, `layout-2`, …
+    pub fn named_layouts(&self) -> impl Iterator<Item = (String, &Layout)> {
+        let layouts = self.plans().flat_map(|plan| &plan.layouts).enumerate();
+        layouts.map(|(index, layout)| (format!("layout-{}", index + 1), layout))
+    }
+
+    /// All rows of the cut list, in its order.
+    pub fn rows(&self) -> impl Iterator<Item = &CutRow> {
+        self.cut_list
+            .iter()
+            .flat_map(|group| &group.widths)
+            .flat_map(|width| &width.rows)
+    }
+}
+
+/// The parts of one material.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct CutGroup {
+    /// The material.
+    pub material: MaterialId,
+    /// Its parts, widest first; those of one width together, since one fence setting rips them
+    /// all (ref: layout-practice#P12 [P]).
+    pub widths: Vec<WidthGroup>,
+}
+
+/// Parts ripped on one fence setting.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct WidthGroup {
+    /// The width that is ripped.
+    pub width: Length,
+    /// The parts, longest first (ref: layout-practice#P13 [P]).
+    pub rows: Vec<CutRow>,
+}
+
+/// A row of the cut list.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct CutRow {
+    /// The part.
+    pub part: PartId,
+    /// Its letter.
+    pub label: String,
+    /// Its printed name.
+    pub title: String,
+    /// Pieces of either hand.
+    pub pieces: i64,
+    /// How many of them are mirror images.
+    pub mirrored: i64,
+    /// Finished length, width and thickness.
+    pub size: [Length; 3],
+    /// What is sawn first, where that differs from the finished piece.
+    pub blank: Option<Blank>,
+    /// Its grain runs along its length (true) or along its width (false); none where the
+    /// material has no grain.
+    pub grain_along_length: Option<bool>,
+    /// The author's note.
+    pub note: Option<String>,
+}
+
+/// What is sawn for a part that is glued up of layers or cut oversize.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Blank {
+    /// How many: pieces times layers.
+    pub pieces: i64,
+    /// Layers glued up to one part.
+    pub layers: i64,
+    /// Rough length, width and thickness.
+    pub size: [Length; 3],
+}
+
+/// How the stock of one material is cut.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct MaterialPlan {
+    /// The material.
+    pub material: MaterialId,
+    /// One layout for each sheet or board, in the order to cut them.
+    pub layouts: Vec<Layout>,
+    /// No layout needs fewer pieces of this stock than that: proven by area and by the pieces
+    /// that cannot share a sheet.
+    pub at_least: i64,
+}
+
+/// A sheet or a board and what is cut out of it.
+///
+/// Positions are measured on the piece as bought: x along its length, y along its width, from
+/// one corner. Every cut runs from edge to edge of the piece it divides (a guillotine cut).
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Layout {
+    /// The material.
+    pub material: MaterialId,
+    /// Which of [`Material::stock`](crate::model::Material::stock).
+    pub stock: usize,
+    /// Length and width of the piece as bought.
+    pub size: [Length; 2],
+    /// Trimmed off both ends and both long edges before the first cut.
+    pub trim: [Length; 2],
+    /// Width of the saw cut.
+    pub kerf: Length,
+    /// What is cut out.
+    pub placements: Vec<Placement>,
+    /// The cuts, in order; trimming comes before them.
+    pub cuts: Vec<Cut>,
+    /// What is left over, largest first.
+    pub offcuts: Vec<Offcut>,
+}
+
+/// A blank in its place on a sheet or board.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Placement {
+    /// The part it becomes.
+    pub part: PartId,
+    /// Where it begins along the length of the stock.
+    pub x: Length,
+    /// Where it begins along the width of the stock.
+    pub y: Length,
+    /// Its stretch along the length of the stock.
+    pub length: Length,
+    /// Its stretch along the width of the stock.
+    pub width: Length,
+    /// The part's own length runs across the stock.
+    pub turned: bool,
+}
+
+/// Which way a cut runs.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum CutDirection {
+    /// Along the length of the stock.
+    Rip,
+    /// Across the length of the stock.
+    Crosscut,
+}
+
+/// A cut from edge to edge.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Cut {
+    /// Which way it runs.
+    pub direction: CutDirection,
+    /// The nearer wall of the kerf: along the width for a rip, along the length for a crosscut.
+    pub at: Length,
+    /// Where it begins, along its own direction.
+    pub from: Length,
+    /// Where it stops.
+    pub to: Length,
+    /// What comes off on the near side: the setting of the fence or stop.
+    pub setting: Length,
+}
+
+/// What is left over of a sheet or board.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Offcut {
+    /// Where it begins along the length of the stock.
+    pub x: Length,
+    /// Where it begins along the width of the stock.
+    pub y: Length,
+    /// Its stretch along the length of the stock.
+    pub length: Length,
+    /// Its stretch along the width of the stock.
+    pub width: Length,
+}
+
+/// What to buy.
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
+pub struct Purchases {
+    /// Sheets, boards and bars.
+    pub stock: Vec<StockLine>,
+    /// Hardware, in whole packs.
+    pub hardware: Vec<HardwareLine>,
+    /// Sums of all that has a price, one for each currency.
+    pub totals: Vec<Money>,
+    /// Lines without a price.
+    pub unpriced: i64,
+}
+
+/// Pieces of one stock size to buy.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct StockLine {
+    /// The material.
+    pub material: MaterialId,
+    /// Which of [`Material::stock`](crate::model::Material::stock).
+    pub stock: usize,
+    /// Length, width and thickness as bought.
+    pub size: [Length; 3],
+    /// How many.
+    pub count: i64,
+    /// Price of one.
+    pub each: Option<Money>,
+    /// Price of all.
+    pub total: Option<Money>,
+    /// Tenths of a per cent of the bought area that end up in blanks.
+    pub yield_per_mille: i64,
+}
+
+/// An item of hardware to buy.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct HardwareLine {
+    /// Which.
+    pub hardware: HardwareId,
+    /// Pieces the build uses.
+    pub needed: i64,
+    /// Pieces in a pack; 1 where it is sold singly.
+    pub pack: i64,
+    /// Packs to buy.
+    pub packs: i64,
+    /// Pieces left over.
+    pub left_over: i64,
+    /// Price of a pack.
+    pub each: Option<Money>,
+    /// Price of all.
+    pub total: Option<Money>,
+}
