@@ -67,7 +67,7 @@ fn innermost(rings: &[Vec<[f64; 2]>]) -> ([f64; 2], f64) {
 }
 
 /// How far inside of the rings a point is; negative outside.
-fn distance_inside(rings: &[Vec<[f64; 2]>], [x, y]: [f64; 2]) -> f64 {
+pub(super) fn distance_inside(rings: &[Vec<[f64; 2]>], [x, y]: [f64; 2]) -> f64 {
     let mut inside = false;
     let mut nearest = f64::INFINITY;
     for ring in rings {

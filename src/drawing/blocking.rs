@@ -16,7 +16,7 @@ use i_overlay::core::overlay_rule::OverlayRule;
 use i_overlay::i_float::int::point::IntPoint;
 
 use super::bodies::{Grade, add_piece};
-use super::contacts::{Box3, Contacts};
+use super::contacts::{Box3, Contacts, TOUCHING};
 use super::scene::{BodyId, Scene};
 use crate::build::{Build, PlacedId};
 use crate::geometry::Direction;
@@ -79,6 +79,29 @@ impl<'b> Blocking<'b> {
             return false;
         };
         ahead.iter().any(|a| facing.iter().any(|b| meet(a, b)))
+    }
+
+    /// True where a face of `piece` that looks along `direction` lies at a point.
+    pub(super) fn holds(&mut self, piece: PlacedId, direction: Direction, point: [f64; 3]) -> bool {
+        self.look_up(piece, direction);
+        let along = direction.axis().index();
+        let sign = if direction.is_positive() { 1.0 } else { -1.0 };
+        let level = point[along] * sign;
+        let (x, y) = (point[(along + 1) % 3], point[(along + 2) % 3]);
+        self.flats
+            .get(&(piece, direction))
+            .into_iter()
+            .flatten()
+            .any(|flat| {
+                let near = flat.reach.0 - TOUCHING <= level && level <= flat.reach.1 + TOUCHING;
+                let inside =
+                    flat.low[0] < x && x < flat.high[0] && flat.low[1] < y && y < flat.high[1];
+                near && inside
+                    && flat
+                        .rings
+                        .as_ref()
+                        .is_none_or(|rings| super::anchor::distance_inside(rings, [x, y]) > 0.0)
+            })
     }
 
     fn look_up(&mut self, piece: PlacedId, direction: Direction) {

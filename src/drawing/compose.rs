@@ -19,7 +19,7 @@ pub(super) struct Studio<'s> {
     pub(super) build: &'s Build,
     pub(super) solids: &'s Solids,
     pub(super) fonts: &'s Fonts,
-    pub(super) contacts: Contacts,
+    pub(super) contacts: &'s Contacts,
 }
 
 /// Width of the text column, in millimetres: figures are no wider.

@@ -12,7 +12,6 @@ use super::contacts::{Box3, Contacts, Touch};
 use super::view::{View, dot, plus, times};
 use crate::build::{Build, PlacedId, Pull};
 use crate::geometry::Direction;
-use crate::solid::Solids;
 
 /// How a piece is drawn away from its place.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -60,11 +59,11 @@ pub(super) fn unit(direction: Direction) -> [f64; 3] {
 /// Moves of every moving piece.
 pub(super) fn explode(
     build: &Build,
-    solids: &Solids,
     contacts: &Contacts,
+    blocking: &mut Blocking<'_>,
     explosion: &Explosion<'_>,
 ) -> BTreeMap<PlacedId, Move> {
-    let mut removal = Removal::new(build, solids, contacts, explosion);
+    let mut removal = Removal::new(build, contacts, blocking, explosion);
     let mut taken = Vec::new();
     while let Some(step) = removal.next() {
         taken.push(step);
@@ -140,8 +139,8 @@ struct Removal<'r> {
 impl<'r> Removal<'r> {
     fn new(
         build: &Build,
-        solids: &Solids,
         contacts: &'r Contacts,
+        blocking: &mut Blocking<'_>,
         explosion: &'r Explosion<'r>,
     ) -> Self {
         let left: Vec<PlacedId> = explosion.moving.to_vec();
@@ -150,7 +149,6 @@ impl<'r> Removal<'r> {
         for piece in &rest {
             all.join(&contacts.place(*piece));
         }
-        let mut blocking = Blocking::new(build, solids, contacts);
         let mut blockers = BTreeMap::new();
         for piece in &left {
             for way in Direction::ALL {

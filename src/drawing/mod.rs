@@ -66,18 +66,23 @@ pub fn draw(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
     if build.placed.is_empty() {
         return Drawings { figures };
     }
+    let contacts = contacts::Contacts::of(build);
+    let mut blocking = blocking::Blocking::new(build, solids, &contacts);
     let studio = Studio {
         build,
         solids,
         fonts,
-        contacts: contacts::Contacts::of(build),
+        contacts: &contacts,
     };
     figures.insert("cover".to_owned(), whole::cover(&studio));
     figures.insert("overview".to_owned(), whole::overview(&studio));
-    figures.insert("exploded".to_owned(), whole::exploded(&studio));
+    figures.insert(
+        "exploded".to_owned(),
+        whole::exploded(&studio, &mut blocking),
+    );
     let mut before = None;
     for (number, step) in build.steps.iter().enumerate() {
-        let drawn = step::draw_step(&studio, number, step, before);
+        let drawn = step::draw_step(&studio, number, step, before, &mut blocking);
         before = drawn.direction.or(before);
         if !drawn.figure.marks.is_empty() {
             figures.insert(format!("step-{}", number + 1), drawn.figure);

@@ -2,6 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use super::blocking::Blocking;
 use super::bodies::{Grade, add_piece};
 use super::compose::{Staging, Studio, WIDTH_MM, bounds_of, fit, referenced_figure};
 use super::contacts::Box3;
@@ -11,7 +12,7 @@ use super::look::{Subject, best_direction};
 use super::picture::Ink;
 use super::references::{COLUMN_MM, Weight};
 use super::scene::BodyId;
-use super::view::View;
+use super::view::{View, WorldPoint};
 use super::ways::ways;
 use super::whole::{body, grade};
 use super::words;
@@ -35,45 +36,85 @@ pub(super) struct DrawnStep {
     pub(super) direction: Option<[i64; 3]>,
 }
 
+/// What takes part in a step.
+struct Arrangement {
+    new: Vec<PlacedId>,
+    built: Vec<PlacedId>,
+    moves: BTreeMap<PlacedId, Move>,
+    /// The ways of new pieces, by their place in `new`.
+    ways: Vec<(usize, [WorldPoint; 2])>,
+    subject: Subject,
+}
+
 /// Draws step `number`, of which the one before was seen from `before`.
 pub(super) fn draw_step(
     studio: &Studio<'_>,
     number: usize,
     step: &Step,
     before: Option<[i64; 3]>,
+    blocking: &mut Blocking<'_>,
 ) -> DrawnStep {
-    let new: Vec<PlacedId> = known(studio, &step.adds);
-    let built = around(studio, &earlier(studio, number), &new);
     let asked = (!step.look.is_empty()).then(|| View::from_looks(&step.look));
     let usual = View::from_direction(before.unwrap_or(View::ISOMETRIC));
-    let moves = explode(
-        studio.build,
-        studio.solids,
-        &studio.contacts,
-        &Explosion {
-            standing: &built,
-            moving: &new,
-            pulls: &step.pulls,
-            room: &room_for_dowels(studio.build, &step.joints),
-            view: asked.unwrap_or(usual),
-        },
-    );
-    let subject = subject(studio, &new, &built, &moves);
+    let arranged = arrange(studio, number, step, &asked.unwrap_or(usual), blocking);
     let direction = match asked {
         Some(_) => None,
-        None => Some(best_direction(&subject, before)),
+        None => Some(best_direction(&arranged.subject, before)),
     };
     let view = asked.unwrap_or_else(|| View::from_direction(direction.unwrap_or(View::ISOMETRIC)));
-    let staging = stage(studio, step, &new, &built, &moves, &subject, &view);
+    let staging = stage(studio, step, &arranged, &view);
     let figure = referenced_figure(
         studio,
         &staging,
         &view,
         STEP_MM,
-        &named(studio, step, &new, &built),
-        words::step(studio.build, number, step, &moves),
+        &named(studio, step, &arranged),
+        words::step(studio.build, number, step, &arranged.moves),
     );
     DrawnStep { figure, direction }
+}
+
+fn arrange(
+    studio: &Studio<'_>,
+    number: usize,
+    step: &Step,
+    view: &View,
+    blocking: &mut Blocking<'_>,
+) -> Arrangement {
+    let new: Vec<PlacedId> = known(studio, &step.adds);
+    let built = around(studio, &earlier(studio, number), &new);
+    let moves = explode(
+        studio.build,
+        studio.contacts,
+        blocking,
+        &Explosion {
+            standing: &built,
+            moving: &new,
+            pulls: &step.pulls,
+            room: &room_for_dowels(studio.build, &step.joints),
+            view: *view,
+        },
+    );
+    let there: BTreeSet<PlacedId> = built.iter().copied().collect();
+    let offset_of = |other: PlacedId| {
+        let standing = there.contains(&other).then_some([0.0; 3]);
+        moves.get(&other).map(|moved| moved.offset).or(standing)
+    };
+    let mut lines = Vec::new();
+    for (place, piece) in new.iter().enumerate() {
+        if let Some(moved) = moves.get(piece) {
+            let found = ways(*piece, moved, studio.contacts, blocking, offset_of);
+            lines.extend(found.into_iter().map(|line| (place, line)));
+        }
+    }
+    let subject = subject(studio, &new, &built, &moves);
+    Arrangement {
+        new,
+        built,
+        moves,
+        ways: lines,
+        subject,
+    }
 }
 
 /// Ids that are pieces of the build, each once.
@@ -150,34 +191,29 @@ fn subject(
     }
 }
 
-fn stage(
-    studio: &Studio<'_>,
-    step: &Step,
-    new: &[PlacedId],
-    built: &[PlacedId],
-    moves: &BTreeMap<PlacedId, Move>,
-    subject: &Subject,
-    view: &View,
-) -> Staging {
-    let boxes = subject.new.iter().chain(&subject.built);
-    let scale = fit(&bounds_of(boxes, view), WIDTH_MM - 2.0 * COLUMN_MM, STEP_MM);
+fn stage(studio: &Studio<'_>, step: &Step, arranged: &Arrangement, view: &View) -> Staging {
+    let boxes = || arranged.subject.new.iter().chain(&arranged.subject.built);
+    let scale = fit(
+        &bounds_of(boxes(), view),
+        WIDTH_MM - 2.0 * COLUMN_MM,
+        STEP_MM,
+    );
     let mut all = Box3::NONE;
-    for place in subject.new.iter().chain(&subject.built) {
+    for place in boxes() {
         all.join(place);
     }
-    let offset = |piece: &PlacedId| moves.get(piece).map_or([0.0; 3], |moved| moved.offset);
     let mut staging = Staging::default();
-    let groups = [(new, Ink::New), (built, Ink::Built)];
-    let listed = groups
-        .into_iter()
-        .flat_map(|(pieces, ink)| pieces.iter().map(move |piece| (piece, ink)));
-    for (number, (piece, ink)) in listed.enumerate() {
+    let new = arranged.new.iter().map(|piece| (piece, Ink::New));
+    let built = arranged.built.iter().map(|piece| (piece, Ink::Built));
+    for (number, (piece, ink)) in new.chain(built).enumerate() {
         let id = body(number);
+        let grade = if ink == Ink::Built {
+            coarser(grade(scale), arranged.built.len())
+        } else {
+            grade(scale)
+        };
+        let moved = arranged.moves.get(piece);
         if let Some(placed) = studio.build.piece(*piece) {
-            let grade = match ink {
-                Ink::Built => coarser(grade(scale), built.len()),
-                Ink::New | Ink::Shaded | Ink::Hardware => grade(scale),
-            };
             add_piece(
                 &mut staging.scene,
                 id,
@@ -185,37 +221,24 @@ fn stage(
                 studio.solids,
                 placed,
                 grade,
-                offset(piece),
+                moved.map_or([0.0; 3], |moved| moved.offset),
             );
         }
         staging.inks.insert(id, ink);
         staging.pieces.insert(id, *piece);
     }
-    let standing = |piece: PlacedId| built.contains(&piece).then_some([0.0; 3]);
-    for (number, piece) in new.iter().enumerate() {
-        if let Some(moved) = moves.get(piece) {
-            let known = |other: PlacedId| {
-                moves
-                    .get(&other)
-                    .map(|moved| moved.offset)
-                    .or_else(|| standing(other))
-            };
-            for line in ways(*piece, moved, &studio.contacts, known) {
-                staging.scene.add_line(body(number), line);
-            }
-        }
+    for (number, line) in &arranged.ways {
+        staging.scene.add_line(body(*number), *line);
     }
-    let first = body(new.len() + built.len());
-    let thinnest = THINNEST_MM * PT_PER_MM / scale.max(1e-12);
-    let gap = (all.diagonal() * 0.05).clamp(8_000.0, 80_000.0);
+    let first = body(arranged.new.len() + arranged.built.len());
     let count = add_fittings(
         &mut staging.scene,
         first,
         studio.build,
         &step.joints,
-        moves,
-        thinnest,
-        gap,
+        &arranged.moves,
+        THINNEST_MM * PT_PER_MM / scale.max(1e-12),
+        (all.diagonal() * 0.05).clamp(8_000.0, 80_000.0),
     );
     for number in first.0..first.0 + count {
         staging.inks.insert(BodyId(number), Ink::Hardware);
@@ -229,14 +252,12 @@ const fn coarser(grade: Grade, count: usize) -> Grade {
 }
 
 /// Which pieces get a reference: what comes in, and what it is joined to.
-fn named(
-    studio: &Studio<'_>,
-    step: &Step,
-    new: &[PlacedId],
-    built: &[PlacedId],
-) -> BTreeMap<PlacedId, Weight> {
-    let mut named: BTreeMap<PlacedId, Weight> =
-        new.iter().map(|piece| (*piece, Weight::Strong)).collect();
+fn named(studio: &Studio<'_>, step: &Step, arranged: &Arrangement) -> BTreeMap<PlacedId, Weight> {
+    let mut named: BTreeMap<PlacedId, Weight> = arranged
+        .new
+        .iter()
+        .map(|piece| (*piece, Weight::Strong))
+        .collect();
     let mut quiet: BTreeSet<&str> = BTreeSet::new();
     let joints = step
         .joints
@@ -247,7 +268,7 @@ fn named(
             continue;
         };
         let fits = quiet.contains(part.label.as_str()) || quiet.len() < MOST_QUIET;
-        if built.contains(&piece) && fits {
+        if arranged.built.contains(&piece) && fits {
             quiet.insert(&part.label);
             named.entry(piece).or_insert(Weight::Quiet);
         }

@@ -1,5 +1,6 @@
 //! Lines in the air from an exploded piece to its place.
 
+use super::blocking::Blocking;
 use super::contacts::{Box3, Contacts, Touch};
 use super::explode::Move;
 use super::view::{WorldPoint, plus};
@@ -7,8 +8,9 @@ use crate::build::PlacedId;
 
 /// Contacts longer than this, in micrometres, get a line near each end.
 const LONG: f64 = 60_000.0;
-/// How far from the ends of a long contact its lines are, as a part of its length.
-const INSET: f64 = 0.12;
+/// Where along and across a contact a line may go through it, the best liked across first.
+const ALONG: [f64; 5] = [0.12, 0.31, 0.5, 0.69, 0.88];
+const ACROSS: [f64; 5] = [0.5, 0.31, 0.69, 0.12, 0.88];
 /// A piece gets no more lines than this.
 const MOST: usize = 4;
 /// Shorter ways, in micrometres, are plain without a line.
@@ -19,6 +21,7 @@ pub(super) fn ways(
     piece: PlacedId,
     moved: &Move,
     contacts: &Contacts,
+    blocking: &mut Blocking<'_>,
     offset_of: impl Fn(PlacedId) -> Option<[f64; 3]>,
 ) -> Vec<[WorldPoint; 2]> {
     let Some(way) = &moved.way else {
@@ -41,7 +44,13 @@ pub(super) fn ways(
         .into_iter()
         .filter(|touch| !straight_off || touch.axis == along)
     {
-        for start in starts(&touch.shared, along) {
+        // Where faces part, the line goes through both of them; along a channel it goes anywhere.
+        let mut holds = |point: WorldPoint| {
+            touch.axis != along
+                || (blocking.holds(piece, way.direction.opposite(), point)
+                    && blocking.holds(touch.other, way.direction, point))
+        };
+        for start in starts(&touch.shared, along, &mut holds) {
             if lines.len() < MOST {
                 lines.extend(line(
                     start,
@@ -57,24 +66,40 @@ pub(super) fn ways(
     lines
 }
 
-/// Points of a contact that lines go through, whatever they are along the way.
-fn starts(shared: &Box3, along: usize) -> Vec<WorldPoint> {
-    let middle = shared.middle();
-    let across = (0..3).filter(|axis| *axis != along);
-    let long = across.max_by(|a, b| shared.size(*a).total_cmp(&shared.size(*b)));
-    let Some(axis) = long.filter(|axis| shared.size(*axis) > LONG) else {
-        return vec![middle];
+/// Points of a contact that lines go through: near both ends of a long one, in the middle of a
+/// short one, and only where `holds` says that there is wood on both sides.
+fn starts(
+    shared: &Box3,
+    along: usize,
+    holds: &mut impl FnMut(WorldPoint) -> bool,
+) -> Vec<WorldPoint> {
+    let mut across: Vec<usize> = (0..3).filter(|axis| *axis != along).collect();
+    across.sort_by(|a, b| shared.size(*b).total_cmp(&shared.size(*a)));
+    let (Some(long), Some(short)) = (across.first(), across.last()) else {
+        return Vec::new();
     };
-    [INSET, 1.0 - INSET]
-        .into_iter()
-        .map(|part| {
-            let mut point = middle;
+    let at = |part: f64, other: f64| {
+        let mut point = shared.middle();
+        for (axis, part) in [(*short, other), (*long, part)] {
             if let (Some(value), Some(low)) = (point.get_mut(axis), shared.low.get(axis)) {
                 *value = low + shared.size(axis) * part;
             }
-            point
+        }
+        point
+    };
+    let found: Vec<WorldPoint> = ALONG
+        .into_iter()
+        .filter_map(|part| {
+            ACROSS
+                .into_iter()
+                .map(|other| at(part, other))
+                .find(|point| holds(*point))
         })
-        .collect()
+        .collect();
+    match found.as_slice() {
+        [first, .., last] if shared.size(*long) > LONG => vec![*first, *last],
+        some => some.get(some.len() / 2).copied().into_iter().collect(),
+    }
 }
 
 /// From the trailing end of the contact on the moved piece to its leading end in place.

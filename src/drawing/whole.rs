@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use super::blocking::Blocking;
 use super::bodies::{Grade, add_piece};
 use super::compose::{
     Staging, Studio, WIDTH_MM, area_of, bounds_of, fit, framed, referenced_figure,
@@ -116,14 +117,14 @@ pub(super) fn overview(studio: &Studio<'_>) -> Figure {
 }
 
 /// Everything exploded, with a reference to every part.
-pub(super) fn exploded(studio: &Studio<'_>) -> Figure {
+pub(super) fn exploded(studio: &Studio<'_>, blocking: &mut Blocking<'_>) -> Figure {
     let view = View::from_direction(View::ISOMETRIC);
     let all: Vec<PlacedId> = in_step_order(studio);
     let moves = if all.len() <= MOST_EXPLODED {
         explode(
             studio.build,
-            studio.solids,
-            &studio.contacts,
+            studio.contacts,
+            blocking,
             &Explosion {
                 standing: &[],
                 moving: &all,
@@ -161,7 +162,7 @@ pub(super) fn exploded(studio: &Studio<'_>) -> Figure {
     for (number, piece) in all.iter().enumerate() {
         if let Some(moved) = moves.get(piece) {
             let known = |other: PlacedId| moves.get(&other).map(|moved| moved.offset);
-            for line in ways(*piece, moved, &studio.contacts, known) {
+            for line in ways(*piece, moved, studio.contacts, blocking, known) {
                 staging.scene.add_line(body(number), line);
             }
         }
