@@ -15,4 +15,6 @@ mod findings;
 mod generate;
 mod language;
 mod paper;
+mod road;
 mod syntax;
+mod tidy;

@@ -236,6 +236,18 @@ fn inches_come_first_where_the_author_designs_in_them() {
 }
 
 #[test]
+fn bits_screws_and_saw_cuts_are_printed_finely() {
+    let whole = text(&shelf_unit());
+    // A saw cut of 3.2 mm is not 3 mm, and 4 mm are nearer to 5/32 in (3.97 mm) at any step.
+    assert!(
+        whole.contains("saw cut 3.2\u{a0}mm (~1\u{2044}8\u{a0}in)"),
+        "{whole}"
+    );
+    assert!(whole.contains("4\u{a0}× 63"));
+    assert!(whole.contains("stepped bit, 9.5\u{a0}mm (~3\u{2044}8\u{a0}in)"));
+}
+
+#[test]
 fn a_caution_stands_before_the_text_of_its_step() {
     let document = shelf_unit();
     let blocks = all(&document.blocks);

@@ -41,9 +41,25 @@ impl Facts<'_> {
         self.build.plan.precision
     }
 
+    /// How finely bits, screws and saw cuts are printed: drills come in steps of 1/64 in and
+    /// 0.1 mm, and so do the holes that joints need (ref: layout-practice#P35 [P]).
+    pub(super) fn fine(&self) -> Precision {
+        let plan = self.precision();
+        Precision {
+            inch_denominator: plan.inch_denominator.max(64),
+            metric_step: plan.metric_step.min(Length::from_nm(100_000)),
+            ..plan
+        }
+    }
+
     /// A length as it is printed.
     pub(super) fn measure(&self, length: Length) -> Measure {
         Measure::of(length, self.precision())
+    }
+
+    /// A bit, a screw or a saw cut as it is printed.
+    pub(super) fn fine_measure(&self, length: Length) -> Measure {
+        Measure::of(length, self.fine())
     }
 }
 
@@ -98,7 +114,7 @@ impl PlanContext {
 
 fn tools(facts: &Facts) -> Vec<ToolRow> {
     let rows = facts.cautions.tools.iter().map(|tool| ToolRow {
-        name: wording::pieces(facts, &tool.name),
+        name: wording::fine_pieces(facts, &tool.name),
         cutting: tool.occasions.contains(&Occasion::Cutting),
         steps: step_numbers(&tool.occasions),
     });

@@ -32,7 +32,7 @@ pub(super) struct HardwareSize {
 
 /// The sizes of an item.
 pub(super) fn size(facts: &Facts, item: &Hardware) -> HardwareSize {
-    let measure = |length: Option<_>| length.map(|length| facts.measure(length));
+    let measure = |length: Option<_>| length.map(|length| facts.fine_measure(length));
     HardwareSize {
         diameter: measure(item.diameter),
         length: measure(item.length),
@@ -50,8 +50,10 @@ pub(super) fn of(facts: &Facts) -> Vec<HardwareRow> {
         size: size(facts, item),
         count: item.count,
         steps: steps_with(facts, HardwareId(index)),
-        pilot: item.pilot.map(|pilot| facts.measure(pilot)),
-        clearance: item.clearance.map(|clearance| facts.measure(clearance)),
+        pilot: item.pilot.map(|pilot| facts.fine_measure(pilot)),
+        clearance: item
+            .clearance
+            .map(|clearance| facts.fine_measure(clearance)),
     });
     rows.collect()
 }

@@ -97,7 +97,7 @@ fn text(facts: &Facts, layout: &Layout, number: usize, figure: String) -> Layout
         figure,
         number,
         size: Measure::all(&layout.size, facts.precision()),
-        kerf: facts.measure(layout.kerf),
+        kerf: facts.fine_measure(layout.kerf),
         trim_ends: trim(ends),
         trim_edges: trim(edges),
         settings: settings(facts, layout),

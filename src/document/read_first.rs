@@ -19,6 +19,10 @@ pub(super) struct ReadFirst {
     inch_step: Measure,
     /// Millimetres are rounded to this step.
     metric_step: Measure,
+    /// Bits, screws and saw cuts are rounded to this part of an inch.
+    fine_inch_step: Measure,
+    /// And to this step of a millimetre.
+    fine_metric_step: Measure,
 }
 
 /// A caution ready to print.
@@ -68,5 +72,7 @@ pub(super) fn of(facts: &Facts) -> ReadFirst {
         statement: facts.cautions.statement.clone(),
         inch_step: facts.measure(step),
         metric_step: facts.measure(precision.metric_step),
+        fine_inch_step: facts.fine_measure(Length::from_inch(1, facts.fine().inch_denominator)),
+        fine_metric_step: facts.fine_measure(facts.fine().metric_step),
     }
 }

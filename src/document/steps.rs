@@ -139,6 +139,6 @@ fn tools(facts: &Facts, index: usize) -> Vec<Vec<TextPiece>> {
     let tools = facts.cautions.tools.iter();
     tools
         .filter(|tool| tool.occasions.contains(&Occasion::Step(index)))
-        .map(|tool| wording::pieces(facts, &tool.name))
+        .map(|tool| wording::fine_pieces(facts, &tool.name))
         .collect()
 }

@@ -6,6 +6,7 @@ use super::context::Facts;
 use super::measure::Measure;
 use crate::build::{Wording, WordingPiece};
 use crate::model::PartId;
+use crate::units::Precision;
 
 /// A piece of a text: exactly one of the three is there.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
@@ -42,13 +43,22 @@ impl PartName {
 
 /// The pieces of a text.
 pub(super) fn pieces(facts: &Facts, wording: &Wording) -> Vec<TextPiece> {
+    printed(facts, wording, facts.precision())
+}
+
+/// The pieces of a tool's name, whose figures are those of bits.
+pub(super) fn fine_pieces(facts: &Facts, wording: &Wording) -> Vec<TextPiece> {
+    printed(facts, wording, facts.fine())
+}
+
+fn printed(facts: &Facts, wording: &Wording, precision: Precision) -> Vec<TextPiece> {
     let pieces = wording.pieces.iter().map(|piece| match piece {
         WordingPiece::Plain(text) | WordingPiece::Value(text) => TextPiece {
             text: Some(text.clone()),
             ..TextPiece::default()
         },
         WordingPiece::Length(length) => TextPiece {
-            length: Some(Measure::of(*length, facts.precision())),
+            length: Some(Measure::of(*length, precision)),
             ..TextPiece::default()
         },
         WordingPiece::Part(part, count) => TextPiece {

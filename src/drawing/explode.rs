@@ -9,7 +9,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::blocking::Blocking;
 use super::bodies::length;
 use super::contacts::{Box3, Contacts, Touch};
-use super::view::{View, plus, times};
+use super::view::{View, dot, plus, times};
 use crate::build::{Build, PlacedId, Pull};
 use crate::geometry::Direction;
 use crate::solid::Solids;
@@ -42,8 +42,10 @@ pub(super) struct Explosion<'e> {
     pub(super) moving: &'e [PlacedId],
     /// The author's wishes.
     pub(super) pulls: &'e [Pull],
-    /// From where it is seen, if that is settled.
-    pub(super) view: Option<View>,
+    /// The least gap a piece needs, in micrometres: room for a dowel between it and its place.
+    pub(super) room: &'e BTreeMap<PlacedId, f64>,
+    /// From where it is seen.
+    pub(super) view: View,
 }
 
 /// Unit vector of a direction.
@@ -71,17 +73,19 @@ pub(super) fn explode(
     let mut moves: BTreeMap<PlacedId, Move> = BTreeMap::new();
     for step in taken.into_iter().rev() {
         let offset_of = |piece: PlacedId| moves.get(&piece).map_or([0.0; 3], |moved| moved.offset);
-        let farness = |touch: &&Touch| {
-            let offset = offset_of(touch.other);
-            offset.iter().map(|part| part.abs()).sum::<f64>()
-        };
+        let way = step.way.map_or([0.0; 3], |(direction, _)| unit(direction));
         let parent = contacts
             .of_piece(step.piece)
             .iter()
             .filter(|touch| step.rest.contains(&touch.other))
             .min_by(|a, b| {
-                farness(a)
-                    .total_cmp(&farness(b))
+                // Off what has gone farthest the same way, or two would meet; else off what has
+                // stayed nearest to its place, and off the larger contact.
+                let (ahead_a, astray_a) = parts_of(offset_of(a.other), way);
+                let (ahead_b, astray_b) = parts_of(offset_of(b.other), way);
+                ahead_b
+                    .total_cmp(&ahead_a)
+                    .then(astray_a.total_cmp(&astray_b))
                     .then(b.area().total_cmp(&a.area()))
             })
             .map(|touch| touch.other);
@@ -103,6 +107,11 @@ pub(super) fn explode(
         moves.insert(step.piece, moved);
     }
     moves
+}
+
+/// How far an offset leads along a unit vector, and how far it is in all.
+fn parts_of(offset: [f64; 3], way: [f64; 3]) -> (f64, f64) {
+    (dot(offset, way), offset.iter().map(|part| part.abs()).sum())
 }
 
 /// A piece taken away, and what was left then.
@@ -158,10 +167,12 @@ impl<'r> Removal<'r> {
             (0..3).map(|axis| place.size(axis)).product::<f64>()
         };
         let base = if explosion.standing.is_empty() {
-            let most = left.iter().map(volume).fold(0.0, f64::max);
-            left.iter()
-                .find(|piece| volume(piece) >= most * 0.999)
-                .copied()
+            // Of what comes first, the largest.
+            let step = |piece: &PlacedId| build.piece(*piece).and_then(|placed| placed.step);
+            let first = left.first().map(step);
+            let early = || left.iter().filter(|piece| Some(step(piece)) == first);
+            let most = early().map(volume).fold(0.0, f64::max);
+            early().find(|piece| volume(piece) >= most * 0.999).copied()
         } else {
             None
         };
@@ -283,23 +294,16 @@ impl<'r> Removal<'r> {
                 }
             })
             .fold(0.0, f64::max);
-        (out + self.gap).min(self.farthest.max(self.gap))
+        let room = self.explosion.room.get(&piece).copied().unwrap_or(0.0);
+        let gap = self.gap.max(room);
+        (out + gap).min(self.farthest.max(gap))
     }
 
     /// What speaks against a direction beside its length: out of the reader's sight, through the
     /// floor, or along a face it touches where it could come straight off.
     fn dislike(&self, piece: PlacedId, way: Direction) -> f64 {
-        let away = self
-            .explosion
-            .view
-            .map_or(0.0, |view| -view.towards_eye(unit(way)));
+        let away = -self.explosion.view.towards_eye(unit(way));
         let floor = if way == Direction::Bottom { 2.5 } else { 0.0 };
-        let back =
-            if self.explosion.view.is_none() && matches!(way, Direction::Back | Direction::Left) {
-                0.6
-            } else {
-                0.0
-            };
         let off = |touch: &Touch| {
             let its = self.contacts.place(touch.other);
             let own = self.contacts.place(piece);
@@ -320,6 +324,6 @@ impl<'r> Removal<'r> {
         } else {
             0.0
         };
-        self.gap * (away.max(0.0) * 2.0 + floor + back + sideways * 2.0)
+        self.gap * (away.max(0.0) * 2.0 + floor + sideways * 2.0)
     }
 }

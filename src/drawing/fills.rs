@@ -45,8 +45,9 @@ pub(super) fn area(ring: &[[f64; 2]]) -> f64 {
 
 /// How much nearer, square to a face and in micrometres, another must be to lie over it.
 const OVER: f64 = 3.5;
-/// Pieces smaller than this, in square micrometres, are the dust of rounding.
-const DUST: f64 = 2_500.0;
+/// Pieces narrower than this on an average, in micrometres, are slits between faces that meet,
+/// left by rounding.
+const SLIT: f64 = 4.0;
 
 /// The visible part of every front face of a scene; faces of which nothing is seen are left out.
 pub fn visible_fills(scene: &Scene, view: &View) -> Vec<VisibleFill> {
@@ -224,8 +225,20 @@ fn subtract(face: &FrontFace, clips: &[Rings]) -> Vec<Rings> {
                 })
                 .collect::<Rings>()
         })
-        .filter(|rings| rings.iter().map(|ring| area(ring)).sum::<f64>().abs() > DUST)
+        .filter(|rings| is_more_than_a_slit(rings))
         .collect()
+}
+
+/// True for pieces with some width.
+fn is_more_than_a_slit(rings: &Rings) -> bool {
+    let covered = rings.iter().map(|ring| area(ring)).sum::<f64>().abs();
+    let around: f64 = rings
+        .iter()
+        .flat_map(|ring| ring.iter().zip(ring.iter().cycle().skip(1)))
+        .map(|(a, b)| libm::hypot(b[0] - a[0], b[1] - a[1]))
+        .sum();
+    // A long strip is half as wide as its area over its girth says.
+    covered > around * SLIT / 2.0
 }
 
 /// Rings of one face: the largest is the outer one, all others are holes in it.

@@ -19,8 +19,8 @@ struct Drawn<'f> {
     hardware: &'f Hardware,
     /// Away from its place.
     offset: [f64; 3],
-    /// The line in the air that shows where it goes.
-    axis: Option<[WorldPoint; 2]>,
+    /// Lines in the air that show where it goes.
+    axes: Vec<[WorldPoint; 2]>,
 }
 
 /// Adds the fasteners of joints to a scene; `thinnest` is the smallest radius that is still
@@ -49,7 +49,7 @@ pub(super) fn add_fittings(
     for drawn in drawn.into_iter().take(MOST) {
         let shell = shape(drawn.hardware, drawn.fastener, thinnest);
         add_shell(scene, BodyId(next), &shell, drawn.offset);
-        if let Some(axis) = drawn.axis {
+        for axis in drawn.axes {
             scene.add_line(BodyId(next), axis);
         }
         next += 1;
@@ -82,17 +82,20 @@ fn drawn_back<'f>(
         HardwareKind::WoodScrew | HardwareKind::PocketScrew => {
             // It comes from outside of the piece that its head rests in.
             let near = plus(from, times(run, 0.1));
-            let in_part = build
-                .piece(joint.part)
-                .is_some_and(|piece| holds(&piece.place, near));
-            let base = if in_part { of_part } else { of_other };
-            let back = times(axis, -(long + gap));
+            let places = [joint.part, joint.to].map(|id| build.piece(id).map(|piece| piece.place));
+            let [in_part, in_other] = places.map(|place| place.filter(|place| holds(place, near)));
+            let base = if in_part.is_some() { of_part } else { of_other };
+            // Out of the wood altogether: a pocket screw comes a long way at a slant.
+            let out = in_part
+                .or(in_other)
+                .map_or(long, |place| way_out(&place, near, axis) + long * 0.9);
+            let back = times(axis, -(out.min(4.0 * long) + gap));
             let offset = plus(base, back);
             Some(Drawn {
                 fastener,
                 hardware,
                 offset,
-                axis: Some([plus(to, offset), plus(from, base)]),
+                axes: vec![[plus(to, offset), plus(from, base)]],
             })
         }
         HardwareKind::Dowel | HardwareKind::LooseTenon => {
@@ -104,16 +107,26 @@ fn drawn_back<'f>(
                     fastener,
                     hardware,
                     offset: of_other,
-                    axis: None,
+                    axes: Vec::new(),
                 });
             }
             let middle = times(plus(of_part, of_other), 0.5);
             let centre = times(plus(from, to), 0.5);
+            let end = |part: f64| plus(plus(centre, times(run, part)), middle);
+            // From each of its ends to the piece on that side.
+            let (ahead, behind) = if along > 0.0 {
+                (of_part, of_other)
+            } else {
+                (of_other, of_part)
+            };
             Some(Drawn {
                 fastener,
                 hardware,
                 offset: middle,
-                axis: Some([plus(centre, of_part), plus(centre, of_other)]),
+                axes: vec![
+                    [end(0.5), plus(centre, ahead)],
+                    [end(-0.5), plus(centre, behind)],
+                ],
             })
         }
     }
@@ -124,6 +137,38 @@ fn holds(place: &[crate::geometry::Interval; 3], point: WorldPoint) -> bool {
         .iter()
         .zip(point)
         .all(|(reach, value)| length(reach.low) - 1.0 <= value && value <= length(reach.high) + 1.0)
+}
+
+/// How far back along an axis a point leaves a box.
+fn way_out(place: &[crate::geometry::Interval; 3], point: WorldPoint, axis: [f64; 3]) -> f64 {
+    let sides = place.iter().zip(point.into_iter().zip(axis));
+    sides
+        .filter(|(_, (_, part))| part.abs() > 1e-9)
+        .map(|(reach, (value, part))| {
+            let end = if part > 0.0 { reach.low } else { reach.high };
+            (value - length(end)) / part
+        })
+        .fold(f64::INFINITY, f64::min)
+        .max(0.0)
+}
+
+/// The gap that pieces need so that the dowels and tenons between them are seen.
+pub(super) fn room_for_dowels(build: &Build, joints: &[usize]) -> BTreeMap<PlacedId, f64> {
+    let mut room: BTreeMap<PlacedId, f64> = BTreeMap::new();
+    for joint in joints.iter().filter_map(|index| build.joints.get(*index)) {
+        for fastener in &joint.fasteners {
+            let kind = build.hardware.get(fastener.hardware.0).map(|item| item.kind);
+            if matches!(kind, Some(HardwareKind::Dowel | HardwareKind::LooseTenon)) {
+                let run = minus(point(fastener.to), point(fastener.from));
+                let wanted = dot(run, run).sqrt() * 2.2;
+                for piece in [joint.part, joint.to] {
+                    let entry = room.entry(piece).or_default();
+                    *entry = entry.max(wanted);
+                }
+            }
+        }
+    }
+    room
 }
 
 /// The solid of a fastener in its place.

@@ -8,8 +8,8 @@ use super::front::Front;
 use super::grid::Bounds;
 use super::hidden_lines::{VisibleLine, drawn_before};
 use super::pens::{MEDIUM_MM, NARROW_MM, PALE_INK, THIN_MM, TRACE_INK, WIDE_MM, dash_dot, line};
-use super::scene::{BodyId, EdgeKind, Scene};
-use super::view::View;
+use super::scene::{BodyId, EdgeKind, Scene, SceneEdge};
+use super::view::{EDGE_ON, View};
 use crate::display::{Ends, Mark, PT_PER_MM, Path, PathPiece, Pen, Spot, Tone};
 
 /// How a body is drawn.
@@ -23,8 +23,6 @@ pub(super) enum Ink {
     Built,
     /// A screw, dowel or tenon.
     Hardware,
-    /// The way a part or a screw goes: a thin dash-dotted line in the air.
-    Way,
 }
 
 /// What is drawn of a scene, in micrometres of the view.
@@ -105,7 +103,7 @@ pub(super) fn marks(
     let mut groups: BTreeMap<(Rank, BodyId), Vec<[[f64; 2]; 2]>> = BTreeMap::new();
     for line in &picture.lines {
         if let Some(edge) = scene.edges.get(line.edge) {
-            let rank = Rank::of(ink(edge.body), edge.kind);
+            let rank = Rank::of(ink(edge.body), edge.kind, is_outline(edge, view));
             // Bodies of one rank are chained apart, so that a chain is one thing's outline.
             groups.entry((rank, edge.body)).or_default().push(line.ends);
         }
@@ -159,27 +157,39 @@ fn edge_width(picture: &Picture, sheet: &Sheet) -> f64 {
     }
 }
 
+/// True where a body ends in the view: only one of the faces that meet in the edge is seen.
+fn is_outline(edge: &SceneEdge, view: &View) -> bool {
+    let [a, b] = edge.normals.map(|normal| view.towards_eye(normal));
+    (a > EDGE_ON) != (b > EDGE_ON)
+}
+
 /// Lines of one pen, in the order they are drawn.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 enum Rank {
     BuiltSeam,
     BuiltEdge,
+    BuiltOutline,
     Way,
     Seam,
-    ShadedEdge,
     Hardware,
+    ShadedEdge,
+    ShadedOutline,
     NewEdge,
+    NewOutline,
 }
 
 impl Rank {
-    const fn of(ink: Ink, kind: EdgeKind) -> Self {
+    const fn of(ink: Ink, kind: EdgeKind, outline: bool) -> Self {
         match (ink, kind) {
-            (Ink::Way, _) | (_, EdgeKind::Free) => Self::Way,
+            (_, EdgeKind::Free) => Self::Way,
             (Ink::Built, EdgeKind::Seam) => Self::BuiltSeam,
-            (Ink::Built, EdgeKind::Sharp | EdgeKind::Smooth) => Self::BuiltEdge,
             (_, EdgeKind::Seam) => Self::Seam,
+            (Ink::Built, EdgeKind::Sharp | EdgeKind::Smooth) if outline => Self::BuiltOutline,
+            (Ink::Built, EdgeKind::Sharp | EdgeKind::Smooth) => Self::BuiltEdge,
+            (Ink::Shaded, EdgeKind::Sharp | EdgeKind::Smooth) if outline => Self::ShadedOutline,
             (Ink::Shaded, EdgeKind::Sharp | EdgeKind::Smooth) => Self::ShadedEdge,
             (Ink::Hardware, EdgeKind::Sharp | EdgeKind::Smooth) => Self::Hardware,
+            (Ink::New, EdgeKind::Sharp | EdgeKind::Smooth) if outline => Self::NewOutline,
             (Ink::New, EdgeKind::Sharp | EdgeKind::Smooth) => Self::NewEdge,
         }
     }
@@ -188,11 +198,13 @@ impl Rank {
         match self {
             Self::BuiltSeam => line(0.13, PALE_INK),
             Self::BuiltEdge => line(THIN_MM, PALE_INK),
+            Self::BuiltOutline => line(NARROW_MM, PALE_INK),
             Self::Way => dash_dot(THIN_MM, TRACE_INK),
-            Self::Seam => line(THIN_MM, Tone::BLACK),
-            Self::ShadedEdge => line(wide_mm * 0.7, Tone::BLACK),
-            Self::Hardware => line(NARROW_MM, Tone::BLACK),
-            Self::NewEdge => line(wide_mm, Tone::BLACK),
+            Self::Seam | Self::Hardware => line(THIN_MM, Tone::BLACK),
+            // Where two seen faces meet, the narrow line of the pair: a groove stays a groove.
+            Self::ShadedEdge | Self::NewEdge => line(wide_mm / 2.0, Tone::BLACK),
+            Self::ShadedOutline => line(wide_mm * 0.7, Tone::BLACK),
+            Self::NewOutline => line(wide_mm, Tone::BLACK),
         }
     }
 }
@@ -209,7 +221,7 @@ fn tone(ink: Ink, normal: [f64; 3]) -> u8 {
         Ink::Shaded => (74.0, 97.0),
         Ink::New => (95.0, 100.0),
         Ink::Built => (85.0, 94.0),
-        Ink::Hardware | Ink::Way => (62.0, 92.0),
+        Ink::Hardware => (62.0, 92.0),
     };
     let level: f64 = dark + (light - dark) * (lit + 0.2) / 1.2;
     #[expect(

@@ -6,7 +6,7 @@ use super::bodies::{Grade, add_piece};
 use super::compose::{Staging, Studio, WIDTH_MM, bounds_of, fit, referenced_figure};
 use super::contacts::Box3;
 use super::explode::{Explosion, Move, explode};
-use super::fittings::add_fittings;
+use super::fittings::{add_fittings, room_for_dowels};
 use super::look::{Subject, best_direction};
 use super::picture::Ink;
 use super::references::{COLUMN_MM, Weight};
@@ -54,7 +54,8 @@ pub(super) fn draw_step(
             standing: &built,
             moving: &new,
             pulls: &step.pulls,
-            view: Some(asked.unwrap_or(usual)),
+            room: &room_for_dowels(studio.build, &step.joints),
+            view: asked.unwrap_or(usual),
         },
     );
     let subject = subject(studio, &new, &built, &moves);
@@ -175,7 +176,7 @@ fn stage(
         if let Some(placed) = studio.build.piece(*piece) {
             let grade = match ink {
                 Ink::Built => coarser(grade(scale), built.len()),
-                Ink::New | Ink::Shaded | Ink::Hardware | Ink::Way => grade(scale),
+                Ink::New | Ink::Shaded | Ink::Hardware => grade(scale),
             };
             add_piece(
                 &mut staging.scene,

@@ -128,7 +128,8 @@ pub(super) fn exploded(studio: &Studio<'_>) -> Figure {
                 standing: &[],
                 moving: &all,
                 pulls: &[],
-                view: Some(view),
+                room: &BTreeMap::new(),
+                view,
             },
         )
     } else {

@@ -47,14 +47,20 @@ impl Evaluator<'_> {
         for setting in &plan.settings {
             self.apply_setting(setting, &mut head);
         }
+        // What the plan is about may name lengths, printed as precisely as all others.
+        for setting in &plan.settings {
+            if let PlanSetting::About(text) = setting {
+                head.about = self.plain_wording(text, head.precision);
+            }
+        }
         head
     }
 
     fn apply_setting(&self, setting: &PlanSetting, head: &mut PlanHead) {
         match setting {
             PlanSetting::Author(text) => head.author.clone_from(&text.value),
+            PlanSetting::About(_) => {}
             PlanSetting::Level(text) => head.level.clone_from(&text.value),
-            PlanSetting::About(text) => head.about.clone_from(&text.value),
             PlanSetting::Revision { mark, date, note } => head.revisions.push(Revision {
                 mark: mark.value.clone(),
                 date: date.value.clone(),

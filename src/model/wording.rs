@@ -7,7 +7,7 @@ use super::step::{Said, SaidPiece};
 use super::value::Value;
 use crate::finding::Finding;
 use crate::syntax::tree::{Expr, ExprKind, SlottedText, TextPiece};
-use crate::units::{Dimension, Length, Quantity};
+use crate::units::{Dimension, Length, Precision, Quantity};
 
 /// How the model's own numbers of parts become the plan's.
 pub(super) trait PartNumbers {
@@ -27,6 +27,21 @@ impl Evaluator<'_> {
                 TextPiece::Slot(expr) => self.slot(expr, numbers),
             })
             .collect()
+    }
+
+    /// A text in which values, but no parts, may stand: the words that introduce the plan.
+    pub(super) fn plain_wording(&self, text: &SlottedText, precision: Precision) -> String {
+        let words = text.pieces.iter().filter_map(|piece| match piece {
+            TextPiece::Plain(plain) => Some(plain.clone()),
+            TextPiece::Slot(expr) => {
+                let quantity = self.quantity(expr, None)?;
+                Some(match quantity.length() {
+                    Some(length) => length.printed(precision).both(precision),
+                    None => in_words(&quantity),
+                })
+            }
+        });
+        words.collect()
     }
 
     fn slot(&self, expr: &Expr, numbers: &impl PartNumbers) -> Option<SaidPiece> {

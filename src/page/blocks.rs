@@ -104,10 +104,21 @@ fn entries(blocks: &[Block]) -> Vec<Entry> {
     found
 }
 
+/// True for words that are nothing without what follows: "You need:", or the caption of a table.
+fn leads_on(block: &Block, next: Option<&Block>) -> bool {
+    let (Block::Paragraph { class, text }, Some(next)) = (block, next) else {
+        return false;
+    };
+    (class == "caption" && matches!(next, Block::Table(_))) || plain(text).ends_with(':')
+}
+
 impl<'d> Setter<'d, '_> {
     pub(super) fn blocks(&mut self, blocks: &'d [Block], column: Column) {
-        for block in blocks {
+        for (i, block) in blocks.iter().enumerate() {
             self.block(block, column);
+            if leads_on(block, blocks.get(i + 1)) {
+                self.flow.tie();
+            }
         }
     }
 
@@ -247,7 +258,12 @@ impl<'d> Setter<'d, '_> {
                 slab.content.push(Placed::Mark(mark));
                 // Items follow each other closely and off the grid, a list's first one excepted.
                 if number > 0 || column.in_list {
-                    slab.space = slab.space.min(LIST_GAP);
+                    // After a box or a table an item needs more air.
+                    slab.space = if slab.space > style::GRID {
+                        style::GRID
+                    } else {
+                        LIST_GAP
+                    };
                     slab.on_grid = false;
                 }
             }

@@ -360,3 +360,108 @@ fn colour(tone: Tone) -> Color {
         Color::Rgb(Rgb::new(red, green, blue, None))
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::display::Ends;
+    use crate::text::{Anchor, TextStyle, text_mark};
+
+    fn lowered(content: Vec<Placed<'_>>) -> Lowered {
+        let page = PageList {
+            width: 200.0,
+            height: 100.0,
+            content,
+        };
+        lower(&page, &Fonts::shipped().unwrap(), &mut UsedFonts::default())
+    }
+
+    fn line(x: f64, width: f64) -> Placed<'static> {
+        Placed::Mark(Mark::Stroke {
+            path: Path::polyline(&[Spot::new(x, 10.0), Spot::new(x, 20.0)], Ends::Open),
+            pen: Pen {
+                width,
+                tone: Tone::BLACK,
+                dashes: Vec::new(),
+            },
+        })
+    }
+
+    fn count(lowered: &Lowered, operator: &str) -> usize {
+        let is_it = |op: &&Op| matches!(op, Op::Unknown { key, .. } if key == operator);
+        lowered.ops.iter().filter(is_it).count()
+    }
+
+    #[test]
+    fn strokes_of_one_pen_are_one_path() {
+        let page = lowered(vec![
+            line(1.0, 0.5),
+            line(2.0, 0.5),
+            line(3.0, 0.7),
+            line(4.0, 0.7),
+        ]);
+        assert_eq!(count(&page, "S"), 2);
+        assert_eq!(count(&page, "m"), 4);
+        assert_eq!(page.left_out, 0);
+    }
+
+    #[test]
+    fn coordinates_count_from_below_and_are_rounded() {
+        let page = lowered(vec![line(1.234_567, 0.5)]);
+        let first = page.ops.iter().find_map(|op| {
+            let Op::Unknown { key, value } = op else {
+                return None;
+            };
+            (key == "m").then(|| value.clone())
+        });
+        assert_eq!(
+            first,
+            Some(vec![DictItem::Real(1.23), DictItem::Real(90.0)])
+        );
+        assert_eq!(checked(-0.001), Some(0.0));
+        assert!(checked(-0.001).is_some_and(f32::is_sign_positive));
+        assert_eq!(checked(f64::NAN), None);
+        assert_eq!(checked(1e9), None);
+    }
+
+    #[test]
+    fn a_line_of_text_ends_where_it_was_measured() {
+        let fonts = Fonts::shipped().unwrap();
+        let style = TextStyle::new(Face::Regular, 9.7).tracked(0.333);
+        let mark = text_mark(
+            &fonts,
+            &style,
+            Anchor::Start,
+            Spot::new(0.0, 50.0),
+            &"AVfi 1 ".repeat(40),
+        );
+        let Mark::Text(run) = &mark else {
+            panic!("text is text");
+        };
+        let meant: f64 = run.glyphs.iter().map(|glyph| glyph.advance).sum();
+        let last = run.glyphs.last().unwrap().advance;
+        let mut used = UsedFonts::default();
+        let page = PageList {
+            width: 200.0,
+            height: 100.0,
+            content: vec![Placed::Mark(mark.clone())],
+        };
+        let ops = lower(&page, &fonts, &mut used).ops;
+        let codes = ops.iter().find_map(|op| {
+            let Op::ShowText { items } = op else {
+                return None;
+            };
+            let Some(TextItem::GlyphIds(codes)) = items.first() else {
+                return None;
+            };
+            Some(codes.clone())
+        });
+        let codes = codes.unwrap();
+        let mut pen = 0.0;
+        for (code, glyph) in codes.iter().zip(&run.glyphs).take(codes.len() - 1) {
+            pen += used.width(&fonts, Face::Regular, glyph.id) - f64::from(code.offset);
+        }
+        // Within a tenth of a thousandth of the size of where the last glyph was meant to begin.
+        assert!((pen * 9.7 / 1_000.0 - (meant - last)).abs() < 0.001);
+    }
+}

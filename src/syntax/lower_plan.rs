@@ -50,7 +50,7 @@ impl<'s> Reader<'s> {
             },
             Rule::paper => PlanSetting::Paper(parts.name()?),
             Rule::level => PlanSetting::Level(self.next_text(&mut parts)?),
-            Rule::about => PlanSetting::About(self.next_text(&mut parts)?),
+            Rule::about => PlanSetting::About(self.slotted(&parts.value()?)),
             _ => return None,
         })
     }

@@ -145,8 +145,8 @@ pub enum PlanSetting {
     Paper(Name),
     /// `level "beginner"`
     Level(Text),
-    /// `about "…"`
-    About(Text),
+    /// `about "…{width}…"`
+    About(SlottedText),
 }
 
 /// `param name = value from low to high "what it is"`

@@ -42,6 +42,21 @@ pub struct PrintedLength {
     pub inch_error: Length,
 }
 
+impl PrintedLength {
+    /// Both systems in one line of set text, the author's own first: `296 mm (11 21⁄32 in)`.
+    pub fn both(&self, precision: Precision) -> String {
+        let (mm, inch) = (
+            format!("{}\u{a0}mm", self.mm),
+            format!("{}\u{a0}in", self.inch_set),
+        );
+        if precision.metric_first {
+            format!("{mm} ({inch})")
+        } else {
+            format!("{inch} ({mm})")
+        }
+    }
+}
+
 impl Length {
     /// The length in both systems at a plan's precision.
     pub fn printed(self, precision: Precision) -> PrintedLength {

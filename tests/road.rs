@@ -1,0 +1,286 @@
+//! The whole road, run as people run it: the command on files.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output};
+
+use leafwright::geometry::{Axis, Interval};
+use leafwright::model::Overrides;
+use leafwright::road::{self, Checked};
+use leafwright::source::Sources;
+use leafwright::units::{Length, Precision};
+
+const BENCH: &str = "examples/potting-bench/potting-bench.wright";
+
+fn leafwright(arguments: &[&str]) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_leafwright"))
+        .args(arguments)
+        .current_dir(env!("CARGO_MANIFEST_DIR"))
+        .output()
+        .unwrap()
+}
+
+/// A folder of this test's own.
+fn folder(name: &str) -> PathBuf {
+    let folder = std::env::temp_dir().join(format!("leafwright-{name}-{}", std::process::id()));
+    fs::create_dir_all(&folder).unwrap();
+    folder
+}
+
+fn text(path: &Path) -> &str {
+    path.to_str().unwrap()
+}
+
+fn stderr(output: &Output) -> String {
+    String::from_utf8_lossy(&output.stderr).into_owned()
+}
+
+fn bench() -> Checked {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(BENCH);
+    let (sources, file) = Sources::single(BENCH, &fs::read_to_string(path).unwrap());
+    let outcome = road::check(&sources, file, &Overrides::default());
+    assert!(outcome.findings.is_empty(), "the example is clean");
+    outcome.value
+}
+
+#[test]
+fn the_example_gives_the_same_plan_twice_and_its_text_holds_the_cut_list() {
+    let folder = folder("twice");
+    let (first, second) = (folder.join("first.pdf"), folder.join("second.pdf"));
+    for path in [&first, &second] {
+        let output = leafwright(&["build", BENCH, "-o", text(path)]);
+        assert!(output.status.success(), "{}", stderr(&output));
+    }
+    let bytes = fs::read(&first).unwrap();
+    assert_eq!(bytes, fs::read(&second).unwrap(), "two builds, one plan");
+    let printed = pdf_extract::extract_text_from_mem(&bytes).unwrap();
+    // A cell's figure may be set over two lines; white space is no part of it.
+    let printed: String = printed.chars().filter(|c| !c.is_whitespace()).collect();
+    let sound = bench().sound.unwrap();
+    let precision = Precision::default();
+    for part in &sound.build().parts {
+        for size in part.size() {
+            let figure = size.printed(precision);
+            let inch: String = figure
+                .inch_set
+                .chars()
+                .filter(|c| !c.is_whitespace())
+                .collect();
+            assert!(
+                printed.contains(&figure.mm),
+                "{}: {}",
+                part.title,
+                figure.mm
+            );
+            assert!(printed.contains(&inch), "{}: {inch}", part.title);
+        }
+    }
+    fs::remove_dir_all(folder).unwrap();
+}
+
+#[test]
+fn both_papers_are_printed() {
+    let folder = folder("letter");
+    let path = folder.join("letter.pdf");
+    let output = leafwright(&["build", BENCH, "-o", text(&path), "--paper", "Letter"]);
+    assert!(output.status.success(), "{}", stderr(&output));
+    let document = lopdf::Document::load(&path).unwrap();
+    let page = document.get_pages().into_values().next().unwrap();
+    let page = document.get_dictionary(page).unwrap();
+    let bounds = page.get(b"MediaBox").unwrap().as_array().unwrap();
+    let sizes: Vec<f32> = bounds
+        .iter()
+        .map(|number| number.as_float().unwrap())
+        .collect();
+    // ref: units-and-paper, "Paper" [M]: Letter is 612 by 792 pt.
+    assert_eq!(sizes, [0.0, 0.0, 612.0, 792.0]);
+    fs::remove_dir_all(folder).unwrap();
+}
+
+#[test]
+fn a_failed_build_leaves_the_last_plan_as_it_was() {
+    let folder = folder("failed");
+    let (source, plan) = (folder.join("shelf.wright"), folder.join("shelf.pdf"));
+    fs::write(&plan, "the last good plan").unwrap();
+    for (name, bytes, code) in [
+        ("errors", b"plan \"Shelf\" { }\nlet a = b\n".as_slice(), 1),
+        ("not UTF-8", b"plan \"Sch\xe4ferei\" { }\n".as_slice(), 3),
+        ("empty", b"".as_slice(), 1),
+    ] {
+        fs::write(&source, bytes).unwrap();
+        let output = leafwright(&["build", text(&source), "-o", text(&plan)]);
+        assert_eq!(
+            output.status.code(),
+            Some(code),
+            "{name}: {}",
+            stderr(&output)
+        );
+        assert_eq!(fs::read(&plan).unwrap(), b"the last good plan", "{name}");
+    }
+    fs::remove_dir_all(folder).unwrap();
+}
+
+#[test]
+fn files_that_cannot_be_used_are_findings() {
+    let output = leafwright(&["check", "examples/no-such-plan.wright"]);
+    assert_eq!(output.status.code(), Some(3));
+    assert!(stderr(&output).contains("X001"), "{}", stderr(&output));
+
+    let folder = folder("files");
+    let source = folder.join("latin.wright");
+    fs::write(&source, b"# caf\xe9\n").unwrap();
+    let output = leafwright(&["check", text(&source)]);
+    assert_eq!(output.status.code(), Some(3));
+    assert!(stderr(&output).contains("X002"), "{}", stderr(&output));
+    assert!(
+        stderr(&output).contains("byte 6 in line 1"),
+        "{}",
+        stderr(&output)
+    );
+
+    let nowhere = folder.join("no-such-folder").join("plan.pdf");
+    let output = leafwright(&["build", BENCH, "-o", text(&nowhere)]);
+    assert_eq!(output.status.code(), Some(3));
+    assert!(stderr(&output).contains("X003"), "{}", stderr(&output));
+    assert!(!nowhere.exists());
+
+    // A folder in place of the file cannot be overwritten, whoever runs this.
+    let taken = folder.join("taken.pdf");
+    fs::create_dir(&taken).unwrap();
+    let output = leafwright(&["build", BENCH, "-o", text(&taken)]);
+    assert_eq!(output.status.code(), Some(3));
+    assert!(stderr(&output).contains("X003"), "{}", stderr(&output));
+    let left = fs::read_dir(&folder).unwrap().count();
+    assert_eq!(left, 2, "nothing half written is left behind");
+    fs::remove_dir_all(folder).unwrap();
+}
+
+#[test]
+fn settings_on_the_command_line_take_the_place_of_params() {
+    let output = leafwright(&["check", BENCH, "--set", "width=1300 mm"]);
+    assert_eq!(output.status.code(), Some(0), "{}", stderr(&output));
+    for (setting, code) in [
+        ("width=3 m", "N010"),
+        ("widht=1 m", "X004"),
+        ("width", "X004"),
+        ("width=1", "N009|N004"),
+        ("width=1 mmm", "S004"),
+    ] {
+        let output = leafwright(&["check", BENCH, "--set", setting]);
+        assert_eq!(output.status.code(), Some(1), "{setting}");
+        let found = code.split('|').any(|code| stderr(&output).contains(code));
+        assert!(found, "{setting}: {}", stderr(&output));
+    }
+}
+
+#[test]
+fn findings_are_printed_for_programs_too() {
+    let folder = folder("json");
+    let source = folder.join("shelf.wright");
+    fs::write(
+        &source,
+        "plan \"Shelf\" { revision \"A\" on 2026-01-15 }\nlet a = b\n",
+    )
+    .unwrap();
+    let output = leafwright(&["check", text(&source), "--format", "json"]);
+    assert_eq!(output.status.code(), Some(1));
+    let printed: serde_json::Value = serde_json::from_slice(&output.stdout).unwrap();
+    let printed = printed.to_string();
+    assert!(printed.contains("\"N002\""), "{printed}");
+    fs::remove_dir_all(folder).unwrap();
+}
+
+#[test]
+fn every_code_is_explained_and_a_wrong_one_is_refused() {
+    let output = leafwright(&["explain", "--list"]);
+    let listed = String::from_utf8(output.stdout).unwrap();
+    for page in leafwright::finding::catalogue::pages() {
+        assert!(listed.contains(page.code), "{} is not listed", page.code);
+    }
+    let output = leafwright(&["explain", "h001"]);
+    assert!(
+        String::from_utf8(output.stdout)
+            .unwrap()
+            .contains("wright,bad")
+    );
+    assert_eq!(leafwright(&["explain", "Z999"]).status.code(), Some(1));
+}
+
+#[test]
+fn one_drawing_is_written_as_svg() {
+    let output = leafwright(&["draw", BENCH, "--step", "3"]);
+    assert!(output.status.success(), "{}", stderr(&output));
+    let svg = String::from_utf8(output.stdout).unwrap();
+    assert!(svg.starts_with("<svg") || svg.starts_with("<?xml"), "{svg}");
+    let output = leafwright(&["draw", BENCH, "--figure", "no-such"]);
+    assert_eq!(output.status.code(), Some(1));
+    assert!(stderr(&output).contains("X005"), "{}", stderr(&output));
+}
+
+/// The bench worked out by hand from its params: 1200 wide, 600 deep, top at 900, two layers of
+/// 18 mm, legs 45 by 70 set in 60 mm from the sides and 30 mm from the front.
+#[test]
+fn the_example_is_the_size_its_params_say() {
+    let sound = bench().sound.unwrap();
+    let build = sound.build();
+    let mm = |name: &str| {
+        let part = build.parts.iter().find(|part| part.name == name).unwrap();
+        (part.size().map(Length::mm), part.count, part.mirrored)
+    };
+    // 900 - 2 * 18; 600 - 30 - 2 * 70; 1200 - 2 * 60 - 2 * 45.
+    assert_eq!(mm("front_leg"), ([864.0, 70.0, 45.0], 2, 0));
+    assert_eq!(mm("end_rail"), ([430.0, 95.0, 27.0], 4, 0));
+    assert_eq!(mm("top_rail"), ([990.0, 95.0, 27.0], 2, 0));
+    // 1200 - 2 * 60 - 2 * 18, and 6 mm let into each cheek.
+    assert_eq!(mm("ledge"), ([1056.0, 130.0, 18.0], 1, 0));
+    // 180 mm under the ledge and 6 mm into it.
+    assert_eq!(mm("divider"), ([186.0, 120.0, 18.0], 2, 0));
+    // One cheek is the other's mirror image, the tray's ends are not.
+    assert_eq!(mm("cheek"), ([250.0, 200.0, 18.0], 1, 1));
+    // 360 - 2 * 18, and 9 mm into each rabbet.
+    assert_eq!(mm("tray_end"), ([342.0, 90.0, 18.0], 2, 0));
+    // 480 - 2 * 18 and 6 mm into each groove; 360 - 2 * 18 likewise.
+    assert_eq!(mm("tray_bottom"), ([456.0, 336.0, 6.5], 1, 0));
+    let overall = build.overall.unwrap().map(Interval::size).map(Length::mm);
+    assert_eq!(overall, [1200.0, 600.0, 1150.0]);
+    // Eight rail ends with two dowels each; pocket screws: four rails of four, two cleats of two,
+    // four along each top rail.
+    let count = |name: &str| {
+        build
+            .hardware
+            .iter()
+            .find(|item| item.name == name)
+            .unwrap()
+            .count
+    };
+    assert_eq!(count("peg"), 16);
+    assert_eq!(count("pocket"), 16 + 4 + 8);
+    assert_eq!(count("foot"), 4);
+}
+
+#[test]
+fn pieces_stand_where_faces_were_asked_to_meet() {
+    let sound = bench().sound.unwrap();
+    let build = sound.build();
+    let at = |name: &str, axis: Axis| {
+        let piece = build
+            .placed
+            .iter()
+            .find(|piece| piece.name == name)
+            .unwrap();
+        piece.body[axis.index()]
+    };
+    assert_eq!(at("work_top", Axis::High).high, Length::from_mm(900));
+    assert_eq!(
+        at("left_high", Axis::Deep).low,
+        at("left_front", Axis::Deep).high
+    );
+    assert_eq!(
+        at("right_high", Axis::Deep).high,
+        at("right_back", Axis::Deep).low
+    );
+    // Thirds of the clear width between the cheeks, exact to the nanometre.
+    let clear = at("right_cheek", Axis::Across).low - at("left_cheek", Axis::Across).high;
+    let first = at("dividers[1]", Axis::Across).middle() - at("left_cheek", Axis::Across).high;
+    assert_eq!(first, clear / 3);
+}
