@@ -1,5 +1,4 @@
 //! Where a leader touches what it names: as far inside of its visible part as can be.
-#![expect(clippy::indexing_slicing, reason = "points of a plane have two parts")]
 
 use super::fills::{VisibleFill, area};
 use super::grid::Bounds;

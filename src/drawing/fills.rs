@@ -241,7 +241,7 @@ fn subtract(face: &FrontFace, clips: &[Rings]) -> Vec<Rings> {
                 })
                 .collect::<Rings>()
         })
-        .filter(|rings| is_more_than_a_slit(rings))
+        .filter(is_more_than_a_slit)
         .collect()
 }
 
