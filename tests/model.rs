@@ -139,13 +139,13 @@ step "Glue" { add front, rear, left, right, base; say "Glue it." }
     // 400 - 24 and 300 - 24 clear, 4 more on each edge.
     assert_eq!(size(&build, "floor"), [384.0, 284.0, 6.0]);
     let long = build.parts.iter().find(|part| part.name == "long").unwrap();
-    let groove = long
-        .features
-        .iter()
-        .find_map(|feature| match &feature.shape {
-            model::FeatureShape::Pocket(pocket) => Some(*pocket),
-            _ => None,
-        });
+    let mut grooves = long.features.iter().filter_map(|feature| {
+        if let model::FeatureShape::Pocket(pocket) = &feature.shape {
+            return Some(*pocket);
+        }
+        None
+    });
+    let groove = grooves.next();
     // From 12 - 4 to 388 + 4 along the front, as long as the floor is there.
     let groove = groove.unwrap();
     assert_eq!(groove.first.low.mm(), 8.0);
