@@ -18,7 +18,7 @@ pub struct Circle {
 }
 
 /// Chords in a full turn of the smallest circles.
-const FEWEST_CHORDS: u32 = 64;
+const FEWEST_CHORDS: u32 = 16;
 /// Chords in a full turn of the largest circles.
 const MOST_CHORDS: u32 = 512;
 /// How far a chord may leave its arc before a circle gets more of them, in millimetres.
@@ -33,7 +33,7 @@ impl Circle {
         }
     }
 
-    /// How many chords a full turn has: 64, or twice as many until no chord leaves its arc by
+    /// How many chords a full turn has: 16, or twice as many until no chord leaves its arc by
     /// more than 0.06 mm.
     pub fn chords(self) -> u32 {
         let mut chords = FEWEST_CHORDS;
@@ -202,6 +202,6 @@ mod tests {
             }
             .chords()
         };
-        assert_eq!((chords(3), chords(300), chords(9000)), (64, 256, 512));
+        assert_eq!((chords(3), chords(300), chords(9000)), (16, 256, 512));
     }
 }
