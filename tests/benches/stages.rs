@@ -63,11 +63,24 @@ fn stages(name: &str, text: &str) -> (usize, Times) {
         figures
     });
     let cautions = timed(&mut times, "caution", || caution::gather(&made, &stock));
-    let volumes: Vec<f64> = solids.parts.iter().map(|part| part.measures.volume_m3()).collect();
+    let volumes: Vec<f64> = solids
+        .parts
+        .iter()
+        .map(|part| part.measures.volume_m3())
+        .collect();
     let composed = timed(&mut times, "document", || {
-        document::compose(&made, &stock, &cautions, figures.clone(), &volumes, &templates)
+        document::compose(
+            &made,
+            &stock,
+            &cautions,
+            figures.clone(),
+            &volumes,
+            &templates,
+        )
     });
-    let pages = timed(&mut times, "page", || page::paginate(&composed.value, &fonts, Paper::A4));
+    let pages = timed(&mut times, "page", || {
+        page::paginate(&composed.value, &fonts, Paper::A4)
+    });
     let bytes = timed(&mut times, "pdf", || pdf::write(&pages.value, &fonts, None)).value;
     println!(
         "{name}: {} pieces, {} pages, {} KB, source {} KB",
@@ -80,8 +93,15 @@ fn stages(name: &str, text: &str) -> (usize, Times) {
 }
 
 fn main() {
-    let sizes: Vec<usize> = std::env::args().skip(1).filter_map(|size| size.parse().ok()).collect();
-    let sizes = if sizes.is_empty() { vec![10, 100, 1000] } else { sizes };
+    let sizes: Vec<usize> = std::env::args()
+        .skip(1)
+        .filter_map(|size| size.parse().ok())
+        .collect();
+    let sizes = if sizes.is_empty() {
+        vec![10, 100, 1000]
+    } else {
+        sizes
+    };
     let path = "examples/potting-bench/potting-bench.wright";
     let example = std::fs::read_to_string(path).unwrap();
     let mut columns = vec![("example".to_owned(), stages(path, &example))];
@@ -90,18 +110,28 @@ fn main() {
         let text = generate::wall_of_cabinets(generate::cabinets_for(size));
         columns.push((name.clone(), stages(&name, &text)));
     }
-    println!("{:32}{}", "milliseconds", columns.iter().map(|(n, _)| format!("{n:>14}")).collect::<String>());
+    println!(
+        "{:32}{}",
+        "milliseconds",
+        columns
+            .iter()
+            .map(|(n, _)| format!("{n:>14}"))
+            .collect::<String>()
+    );
     let rows = columns.first().map_or(0, |(_, (_, times))| times.len());
     for row in 0..rows {
         let mut line = String::new();
         let mut before: Option<(usize, f64)> = None;
         for (number, (_, (pieces, times))) in columns.iter().enumerate() {
-            let Some((stage, seconds)) = times.get(row) else { continue };
+            let Some((stage, seconds)) = times.get(row) else {
+                continue;
+            };
             if number == 0 {
                 line = format!("{stage:32}");
             }
             line += &format!("{:14.2}", seconds * 1000.0);
-            let growth = |(few, least): (usize, f64)| (seconds / least) / (*pieces as f64 / few as f64);
+            let growth =
+                |(few, least): (usize, f64)| (seconds / least) / (*pieces as f64 / few as f64);
             if let Some(growth) = before.filter(|_| number > 1).map(growth) {
                 line += &format!(" ({growth:.2})");
             }
