@@ -1,6 +1,6 @@
 //! Whole figures of small builds.
 
-use super::{Drawings, draw};
+use super::{Drawings, draw_build};
 use crate::build::Build;
 use crate::solid::samples::shelf_unit;
 use crate::solid::shape;
@@ -8,7 +8,7 @@ use crate::text::Fonts;
 
 fn drawings(build: &Build) -> Drawings {
     let fonts = Fonts::shipped().unwrap();
-    draw(build, &shape(build).value, &fonts)
+    draw_build(build, &shape(build).value, &fonts)
 }
 
 #[test]

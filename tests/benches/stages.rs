@@ -54,11 +54,12 @@ fn stages(name: &str, text: &str) -> (usize, Times) {
     let checked = timed(&mut times, "check, all of these and rules", || {
         road::check(&sources, file, &overrides)
     });
+    let sound = checked.value.sound.expect("the build is sound");
     for finding in checked.findings.iter() {
         println!("{name}: {} {}", finding.page.code, finding.message);
     }
     let figures = timed(&mut times, "drawing", || {
-        let mut figures = drawing::draw(&made, &solids, &fonts).figures;
+        let mut figures = drawing::draw(&sound, &solids, &fonts).figures;
         figures.extend(drawing::cutting_layouts(&fonts, &made, &stock));
         figures
     });
