@@ -14,7 +14,9 @@ mod findings;
 #[path = "benches/generate.rs"]
 mod generate;
 mod language;
+mod model;
 mod paper;
+mod readme;
 mod road;
 mod syntax;
 mod tidy;

@@ -2,8 +2,9 @@
 
 use leafwright::finding::Findings;
 use leafwright::finding::print::{Colour, print};
-use leafwright::source::{FileId, Sources};
-use leafwright::syntax;
+use leafwright::model::Overrides;
+use leafwright::road;
+use leafwright::source::Sources;
 
 /// What a source gave.
 pub(crate) struct Checked {
@@ -14,29 +15,8 @@ pub(crate) struct Checked {
 /// Reads `text` as if it were the file `name`.
 pub(crate) fn check(name: &str, text: &str) -> Checked {
     let (sources, file) = Sources::single(name, text);
-    let findings = road(&sources, file);
+    let findings = road::check(&sources, file, &Overrides::default()).findings;
     Checked { sources, findings }
-}
-
-fn road(sources: &Sources, file: FileId) -> Findings {
-    let tree = syntax::parse(sources, file);
-    let mut findings = tree.findings;
-    if findings.has_errors() {
-        return findings.sorted();
-    }
-    let model = leafwright::model::resolve(&tree.value, &Default::default());
-    findings.append(model.findings);
-    let build = leafwright::build::assemble(&model.value);
-    findings.append(build.findings);
-    let sound = leafwright::rules::check(
-        &leafwright::rules::Facts {
-            model: &model.value,
-            build: &build.value,
-        },
-        &findings,
-    );
-    findings.append(sound.findings);
-    findings.sorted()
 }
 
 impl Checked {

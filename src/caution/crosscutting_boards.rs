@@ -8,6 +8,7 @@ use crate::build::SignalWord;
 pub(super) fn check(work: &Work) -> Option<Caution> {
     (!work.stock.boards.is_empty()).then(|| Caution {
         id: "crosscutting-boards",
+        name: "saw for cutting to length",
         signal: SignalWord::Warning,
         hazard: plain("A hand in the path of the saw when boards are cut to length."),
         consequence: plain("The blade cuts to the bone, and a loose off-cut is thrown."),

@@ -10,6 +10,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let occasions = work.occasions(|shape| matches!(shape, FeatureShape::Holes(_)));
     (!occasions.is_empty()).then(|| Caution {
         id: "drilling",
+        name: "drill",
         signal: SignalWord::Caution,
         hazard: plain("Work that spins with the drill, and chips that fly."),
         consequence: plain("Hands and wrists are struck or cut, eyes are hurt."),

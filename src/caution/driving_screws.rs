@@ -10,6 +10,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let occasions = work.steps(|step| work.makes(step, &kinds));
     (!occasions.is_empty()).then(|| Caution {
         id: "driving-screws",
+        name: "driving screws",
         signal: SignalWord::Caution,
         hazard: plain("A driver bit that slips, and a screw point where a hand holds the parts."),
         consequence: plain("Point or bit goes into the hand."),

@@ -10,6 +10,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let is_cut = work.parts().next().is_some();
     is_cut.then(|| Caution {
         id: "dust",
+        name: "dust",
         signal: SignalWord::Warning,
         hazard: plain("Fine dust from sawing, routing and sanding."),
         consequence: plain(

@@ -28,6 +28,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let occasions = occasions(work);
     (!occasions.is_empty()).then(|| Caution {
         id: "gluing",
+        name: "glue and clamps",
         signal: SignalWord::Caution,
         hazard: plain("Glue on skin and in eyes, and fingers under clamps."),
         consequence: plain("Some glues irritate, cause allergies or bond skin; clamps pinch."),

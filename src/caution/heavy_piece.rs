@@ -24,6 +24,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let last = work.build.steps.len().checked_sub(1);
     Some(Caution {
         id: "heavy-piece",
+        name: "weight of the piece",
         signal: SignalWord::Caution,
         hazard: Phrase::new("The finished piece weighs about ")
             .value(Mass::from_kg_f64(kilograms).in_both())

@@ -20,6 +20,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
         .fold(0.0, f64::max);
     (heaviest > ONE_PERSON_KG).then(|| Caution {
         id: "heavy-sheet",
+        name: "heavy sheets",
         signal: SignalWord::Caution,
         hazard: Phrase::new("A full sheet weighs about ")
             .value(Mass::from_kg_f64(heaviest).in_both())

@@ -32,6 +32,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let largest = bores.max().filter(|largest| *largest > LARGE)?;
     Some(Caution {
         id: "large-bits",
+        name: "large bits",
         signal: SignalWord::Warning,
         hazard: Phrase::new("Bits of up to ")
             .length(largest)

@@ -20,6 +20,7 @@ mod gluing;
 mod heavy_piece;
 mod heavy_sheet;
 mod large_bits;
+mod named_tools;
 mod narrow_strips;
 mod planing;
 mod pocket_holes;
@@ -31,7 +32,7 @@ mod tools;
 mod types;
 mod work;
 
-pub use types::{Caution, Cautions, Occasion, Operation, Sign, Tool};
+pub use types::{Caution, Cautions, Occasion, Operation, Purpose, Sign, Tool};
 
 use crate::build::Build;
 use crate::stock::Stock;

@@ -20,6 +20,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let narrowest = rips.map(|cut| cut.setting).min()?;
     (narrowest < HAND_FROM_BLADE).then(|| Caution {
         id: "narrow-strips",
+        name: "narrow strips at the blade",
         signal: SignalWord::Warning,
         hazard: Phrase::new("Ripping strips down to ")
             .length(narrowest)

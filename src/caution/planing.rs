@@ -27,6 +27,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let planed = planed(work);
     (!planed.is_empty()).then(|| Caution {
         id: "planing",
+        name: "planer",
         signal: SignalWord::Warning,
         hazard: Phrase::new("Cutters of the planer, when you thin ")
             .parts(&planed)

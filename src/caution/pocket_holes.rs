@@ -10,6 +10,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let occasions = work.occasions(|shape| matches!(shape, FeatureShape::PocketScrewHole(_)));
     (!occasions.is_empty()).then(|| Caution {
         id: "pocket-holes",
+        name: "pocket-hole bit",
         signal: SignalWord::Caution,
         hazard: plain(
             "The stepped bit grabs in a slanted hole and comes near the end of the part.",

@@ -1,5 +1,6 @@
 //! Channels cut and edges shaped with a router.
 
+use super::curves;
 use super::types::{Caution, Operation, Phrase, Sign, plain};
 use super::work::Work;
 use crate::build::SignalWord;
@@ -10,15 +11,17 @@ use crate::units::Length;
 // ref: safety, "Operations", router: passes 3-6 mm deep [P].
 const DEEPEST_PASS: Length = Length::from_mm(6);
 
-/// Shapes that a router makes.
-pub(super) const fn is_routed(shape: &FeatureShape) -> bool {
+/// Shapes that a router makes: channels, and edges along a broad side.
+pub(super) fn is_routed(shape: &FeatureShape) -> bool {
     matches!(shape, FeatureShape::Pocket(_) | FeatureShape::Arris { .. })
+        && curves::corner(shape).is_none()
 }
 
 pub(super) fn check(work: &Work) -> Option<Caution> {
     let occasions = work.occasions(is_routed);
     (!occasions.is_empty()).then(|| Caution {
         id: "routing",
+        name: "router",
         signal: SignalWord::Warning,
         hazard: plain("The router bit grabs when it is fed the wrong way or too deep."),
         consequence: plain(

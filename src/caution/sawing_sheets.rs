@@ -9,6 +9,7 @@ use crate::build::SignalWord;
 pub(super) fn check(work: &Work) -> Option<Caution> {
     (!work.stock.sheets.is_empty()).then(|| Caution {
         id: "sawing-sheets",
+        name: "saw blade and kickback",
         signal: SignalWord::Warning,
         hazard: plain("Kickback and contact with the blade when sheets are sawn."),
         consequence: plain(

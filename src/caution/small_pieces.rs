@@ -17,6 +17,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     });
     (!small.is_empty()).then(|| Caution {
         id: "small-pieces",
+        name: "small pieces",
         signal: SignalWord::Warning,
         hazard: Phrase::new("Small pieces near a turning blade or bit: ")
             .parts(&small)

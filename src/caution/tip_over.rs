@@ -20,6 +20,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let tips = height >= TALL || (height >= LOW && height > depth * SLENDER);
     tips.then(|| Caution {
         id: "tip-over",
+        name: "tipping over",
         signal: SignalWord::Warning,
         hazard: Phrase::new("A piece ")
             .length(height)

@@ -1,11 +1,12 @@
 //! The tools of the plan: those the operations need, with their figures, and the author's own.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
-use super::types::{Occasion, Phrase, Tool};
+use super::named_tools::named_tools;
+use super::types::{Occasion, Phrase, Purpose, Tool};
 use super::work::Work;
 use super::{curves, gluing, planing};
-use crate::build::{JointKind, Wording, WordingPiece};
+use crate::build::{JointKind, PlacedId, Wording};
 use crate::geometry::Interval;
 use crate::model::{ArrisForm, FeatureShape, Pocket, PocketKind};
 use crate::stock::CutDirection;
@@ -13,23 +14,25 @@ use crate::units::Length;
 
 /// A tool that an operation needs; ordered as a builder takes them in hand.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-enum Needed {
+pub(super) enum Needed {
     Measuring,
     SheetSaw,
     Crosscutting,
     Ripping,
-    Planer,
     CurveSaw,
+    Planer,
+    Files,
+    Drill,
+    Bit(Length),
+    FlatBit(Length),
+    Countersink,
+    PocketJig,
+    SteppedBit(Length),
     Router,
     ChannelBit(Length),
     MortiseBit(Length),
     RoundOverBit(Length),
     ChamferBit,
-    Drill,
-    Bit(Length),
-    FlatBit(Length),
-    Countersink,
-    PocketJig(Length),
     Driver,
     Clamps(Option<Length>),
     Sanding,
@@ -46,24 +49,26 @@ impl Needed {
                 Phrase::new("Mitre saw or hand saw, with a stop for equal lengths")
             }
             Self::Ripping => Phrase::new("Table saw or band saw, to rip to width"),
-            Self::Planer => Phrase::new("Thickness planer or hand plane"),
             Self::CurveSaw => Phrase::new("Jigsaw or band saw"),
-            Self::Router => Phrase::new("Router with guide fence"),
-            Self::ChannelBit(width) => Phrase::new("Straight router bit, ")
-                .length(width)
-                .then(" wide, or narrower in several passes"),
-            Self::MortiseBit(width) => Phrase::new("Mortise bit, ").length(width).then(" wide"),
-            Self::RoundOverBit(radius) => Phrase::new("Round-over bit, radius ").length(radius),
-            Self::ChamferBit => Phrase::new("Chamfer bit, 45°"),
+            Self::Planer => Phrase::new("Thickness planer or hand plane"),
+            Self::Files => Phrase::new("Rasp or file, for round corners"),
             Self::Drill => Phrase::new("Drill with depth stop"),
             Self::Bit(diameter) => Phrase::new("Drill bit, ").length(diameter),
             Self::FlatBit(diameter) => {
                 Phrase::new("Flat-bottomed bit or hole saw, ").length(diameter)
             }
             Self::Countersink => Phrase::new("Countersink bit, 90°"),
-            Self::PocketJig(diameter) => Phrase::new("Pocket-hole jig with stepped bit, ")
+            Self::PocketJig => Phrase::new("Pocket-hole jig"),
+            Self::SteppedBit(diameter) => Phrase::new("Pocket-hole stepped bit, ")
                 .length(diameter)
-                .then(", and stop collar"),
+                .then(", with stop collar"),
+            Self::Router => Phrase::new("Router with guide fence"),
+            Self::ChannelBit(width) => Phrase::new("Straight router bit, ")
+                .length(width)
+                .then(" wide or less"),
+            Self::MortiseBit(width) => Phrase::new("Mortise bit, ").length(width).then(" wide"),
+            Self::RoundOverBit(radius) => Phrase::new("Round-over bit, radius ").length(radius),
+            Self::ChamferBit => Phrase::new("Chamfer bit, 45°"),
             Self::Driver => Phrase::new("Screwdriver, or drill driver with clutch"),
             Self::Clamps(Some(opening)) => Phrase::new("Clamps that open ")
                 .length(opening)
@@ -74,17 +79,68 @@ impl Needed {
         };
         phrase.done()
     }
+
+    const fn purpose(self) -> Purpose {
+        match self {
+            Self::Measuring => Purpose::Measure,
+            Self::SheetSaw | Self::Crosscutting | Self::Ripping | Self::CurveSaw => Purpose::Saw,
+            Self::Planer | Self::Files => Purpose::Shape,
+            Self::Drill
+            | Self::Bit(_)
+            | Self::FlatBit(_)
+            | Self::Countersink
+            | Self::PocketJig
+            | Self::SteppedBit(_) => Purpose::Drill,
+            Self::Router
+            | Self::ChannelBit(_)
+            | Self::MortiseBit(_)
+            | Self::RoundOverBit(_)
+            | Self::ChamferBit => Purpose::Rout,
+            Self::Driver => Purpose::Join,
+            Self::Clamps(_) => Purpose::Clamp,
+            Self::Sanding => Purpose::Finish,
+            Self::Extraction => Purpose::Protect,
+        }
+    }
 }
 
-/// Tools from the operations first, in the order of the work, then the author's.
+/// Tools by purpose: those the operations need in the order of the work, then the author's.
+///
+/// What the author names takes the place of what was worked out: everywhere under a bare name,
+/// else in the steps that name it.
 pub(super) fn list(work: &Work) -> Vec<Tool> {
-    let mut needed: BTreeMap<Needed, Vec<Occasion>> = BTreeMap::new();
+    let mut named = named_tools(work);
+    let mut tools = Vec::new();
+    for (needed, mut occasions) in needed(work) {
+        if let Some(own) = named.iter_mut().find(|own| own.replaces(needed)) {
+            own.add(&occasions);
+            continue;
+        }
+        let others: Vec<_> = named.iter().filter(|own| own.covers(needed)).collect();
+        occasions.retain(|when| others.iter().all(|own| !own.tool.occasions.contains(when)));
+        if occasions.is_empty() && !others.is_empty() {
+            continue;
+        }
+        tools.push(Tool {
+            name: needed.name(),
+            purpose: needed.purpose(),
+            occasions,
+        });
+    }
+    tools.extend(named.into_iter().map(|own| own.tool));
+    tools.sort_by_key(|tool| tool.purpose);
+    tools
+}
+
+/// What the operations need, and when.
+fn needed(work: &Work) -> Vec<(Needed, Vec<Occasion>)> {
+    let mut needed: BTreeMap<Needed, BTreeSet<Occasion>> = BTreeMap::new();
+    if work.parts().next().is_none() {
+        return Vec::new();
+    }
     let mut add = |tool: Needed, when: Vec<Occasion>| {
         needed.entry(tool).or_default().extend(when);
     };
-    if work.parts().next().is_none() {
-        return authors(work);
-    }
     add(Needed::Measuring, vec![Occasion::Cutting]);
     add(Needed::Sanding, Vec::new());
     add(Needed::Extraction, vec![Occasion::Cutting]);
@@ -100,19 +156,15 @@ pub(super) fn list(work: &Work) -> Vec<Tool> {
     if !driven.is_empty() {
         add(Needed::Driver, driven);
     }
-    let glued = gluing::occasions(work);
-    if !glued.is_empty() {
-        add(Needed::Clamps(clamp_opening(work)), glued);
+    let openings = clamp_openings(work);
+    for when in gluing::occasions(work) {
+        let opening = openings.get(&when).copied();
+        add(Needed::Clamps(opening), vec![when]);
     }
-    let derived = needed.into_iter().map(|(tool, mut occasions)| {
-        occasions.sort_unstable();
-        occasions.dedup();
-        Tool {
-            name: tool.name(),
-            occasions,
-        }
-    });
-    derived.chain(authors(work)).collect()
+    let listed = needed.into_iter();
+    listed
+        .map(|(tool, occasions)| (tool, occasions.into_iter().collect()))
+        .collect()
 }
 
 /// What cuts stock to size.
@@ -155,12 +207,21 @@ fn shaping(shape: &FeatureShape) -> Vec<Needed> {
             );
             vec![Needed::CurveSaw]
         }
+        FeatureShape::Arris { .. } if curves::corner(shape).is_some() => {
+            let mut tools = vec![Needed::Files];
+            tools.extend(curves::is_curve(shape).then_some(Needed::CurveSaw));
+            tools
+        }
         FeatureShape::Arris { size, form, .. } => match form {
             ArrisForm::Round => vec![Needed::Router, Needed::RoundOverBit(*size)],
             ArrisForm::Chamfer => vec![Needed::Router, Needed::ChamferBit],
         },
         FeatureShape::PocketScrewHole(hole) => {
-            vec![Needed::Drill, Needed::PocketJig(hole.diameter)]
+            vec![
+                Needed::Drill,
+                Needed::PocketJig,
+                Needed::SteppedBit(hole.diameter),
+            ]
         }
     }
 }
@@ -184,51 +245,53 @@ fn channel_bit(pocket: &Pocket) -> Needed {
     }
 }
 
-/// How far the widest clamp opens: over all that stands when a glued joint is pressed, along
-/// the joint's direction. None where only layers are glued.
-fn clamp_opening(work: &Work) -> Option<Length> {
-    let mut standing: Option<[Interval; 3]> = None;
-    let mut widest: Option<Length> = None;
-    for step in &work.build.steps {
-        for piece in step.adds.iter().filter_map(|id| work.build.piece(*id)) {
-            standing = Some(standing.map_or(piece.place, |hull| grown(hull, piece.place)));
-        }
+/// How far clamps open in each step with glued joints: over all that hangs together by glue,
+/// along the direction of the joint.
+fn clamp_openings(work: &Work) -> BTreeMap<Occasion, Length> {
+    let mut assemblies: Vec<BTreeSet<PlacedId>> = Vec::new();
+    let mut openings = BTreeMap::new();
+    for (number, step) in work.build.steps.iter().enumerate() {
         let joints = step.joints.iter();
-        for joint in joints.filter_map(|index| work.build.joints.get(*index)) {
-            let axis = joint.contact.direction.axis().index();
-            let across = standing.and_then(|hull| hull.get(axis).map(|stretch| stretch.size()));
-            if joint.glued {
-                widest = widest.max(across);
-            }
+        let glued: Vec<_> = joints
+            .filter_map(|index| work.build.joints.get(*index))
+            .filter(|joint| joint.glued)
+            .collect();
+        for joint in &glued {
+            let is_apart =
+                |one: &BTreeSet<PlacedId>| !one.contains(&joint.part) && !one.contains(&joint.to);
+            let (apart, joined) = assemblies.into_iter().partition(is_apart);
+            assemblies = apart;
+            let mut all: BTreeSet<PlacedId> = joined.into_iter().flatten().collect();
+            all.extend([joint.part, joint.to]);
+            assemblies.push(all);
+        }
+        let widest = glued.iter().filter_map(|joint| {
+            let assembly = assemblies.iter().find(|one| one.contains(&joint.part))?;
+            let pieces = assembly.iter().filter_map(|id| work.build.piece(*id));
+            let hull = pieces.map(|piece| piece.place).reduce(grown)?;
+            let across = hull.get(joint.contact.direction.axis().index())?;
+            Some(across.size())
+        });
+        if let Some(widest) = widest.max() {
+            openings.insert(Occasion::Step(number), whole(work, widest));
         }
     }
-    widest
+    openings
+}
+
+/// The next 50 mm, or 2 in: nobody looks for a clamp of 1056 mm.
+fn whole(work: &Work, opening: Length) -> Length {
+    let step = if work.build.plan.precision.metric_first {
+        Length::from_mm(50)
+    } else {
+        Length::from_inch(2, 1)
+    };
+    let steps = (opening.nm() + step.nm() - 1) / step.nm();
+    step * steps
 }
 
 fn grown(hull: [Interval; 3], place: [Interval; 3]) -> [Interval; 3] {
     let [a, b, c] = hull;
     let [x, y, z] = place;
     [a.hull(x), b.hull(y), c.hull(z)]
-}
-
-/// Tools the author names in steps, each once.
-fn authors(work: &Work) -> Vec<Tool> {
-    let mut named: Vec<(String, Tool)> = Vec::new();
-    for (number, step) in work.build.steps.iter().enumerate() {
-        for name in &step.tools {
-            let key = name.to_lowercase();
-            if let Some((_, tool)) = named.iter_mut().find(|(known, _)| *known == key) {
-                tool.occasions.push(Occasion::Step(number));
-                tool.occasions.dedup();
-                continue;
-            }
-            let pieces = vec![WordingPiece::Plain(name.clone())];
-            let tool = Tool {
-                name: Wording { pieces },
-                occasions: vec![Occasion::Step(number)],
-            };
-            named.push((key, tool));
-        }
-    }
-    named.into_iter().map(|(_, tool)| tool).collect()
 }

@@ -24,6 +24,8 @@ pub struct Cautions {
 pub struct Caution {
     /// The name of the hazard, for links: `narrow-strips`.
     pub id: &'static str,
+    /// The hazard in a word or two, for a reminder: `router`.
+    pub name: &'static str,
     /// How bad it is.
     pub signal: SignalWord,
     /// What is dangerous.
@@ -116,8 +118,36 @@ impl Sign {
 pub struct Tool {
     /// What it is, with its figures.
     pub name: Wording,
+    /// What it is for.
+    pub purpose: Purpose,
     /// When it is needed, in order.
     pub occasions: Vec<Occasion>,
+}
+
+/// What a tool is for, in the order of the work.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Purpose {
+    /// Measuring and marking.
+    Measure,
+    /// Sawing.
+    Saw,
+    /// Planing, filing, paring.
+    Shape,
+    /// Making holes.
+    Drill,
+    /// Cutting channels and edges with a router.
+    Rout,
+    /// Putting together.
+    Join,
+    /// Gluing and clamping.
+    Clamp,
+    /// Sanding and finishing.
+    Finish,
+    /// Keeping dust out of lungs.
+    Protect,
+    /// What no other purpose fits.
+    Other,
 }
 
 /// A text put together from words and figures.

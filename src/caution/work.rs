@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::types::Occasion;
-use crate::build::{Build, JointKind, Part, Step};
+use crate::build::{Build, JointKind, Part, Step, WordingPiece};
 use crate::model::{Feature, FeatureShape, PartId};
 use crate::stock::{CutRow, Stock};
 
@@ -13,8 +13,17 @@ pub(super) struct Work<'a> {
     pub(super) build: &'a Build,
     /// What it is cut from.
     pub(super) stock: &'a Stock,
-    /// The step that first needs each part.
+    /// The step in which each part is made ready.
     first_steps: Vec<Option<usize>>,
+}
+
+/// Parts that the texts of a step name.
+fn named(step: &Step) -> impl Iterator<Item = PartId> {
+    let pieces = step.says.iter().flat_map(|text| &text.pieces);
+    pieces.filter_map(|piece| match piece {
+        WordingPiece::Part(part, _) => Some(*part),
+        WordingPiece::Plain(_) | WordingPiece::Length(_) | WordingPiece::Value(_) => None,
+    })
 }
 
 impl<'a> Work<'a> {
@@ -22,8 +31,14 @@ impl<'a> Work<'a> {
     pub(super) fn new(build: &'a Build, stock: &'a Stock) -> Self {
         let mut first_steps: Vec<Option<usize>> = vec![None; build.parts.len()];
         for (number, step) in build.steps.iter().enumerate() {
-            for piece in step.adds.iter().filter_map(|id| build.piece(*id)) {
-                if let Some(first) = first_steps.get_mut(piece.part.0) {
+            let added = step.adds.iter().filter_map(|id| build.piece(*id));
+            let mut ready: Vec<PartId> = added.map(|piece| piece.part).collect();
+            if step.adds.is_empty() {
+                // A step that adds nothing prepares what it names.
+                ready.extend(named(step));
+            }
+            for part in ready {
+                if let Some(first) = first_steps.get_mut(part.0) {
                     first.get_or_insert(number);
                 }
             }
@@ -35,8 +50,8 @@ impl<'a> Work<'a> {
         }
     }
 
-    /// When a part is machined: before the step that first adds it, or with the cutting where
-    /// no step does.
+    /// When a part is machined: in the step that prepares it or first adds it, or with the
+    /// cutting where no step does.
     pub(super) fn machined(&self, part: PartId) -> Occasion {
         let step = self.first_steps.get(part.0).copied().flatten();
         step.map_or(Occasion::Cutting, Occasion::Step)

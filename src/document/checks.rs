@@ -205,7 +205,7 @@ fn a_part_leads_to_its_row() {
     let blocks = all(&document.blocks).into_iter();
     let targets: Vec<String> = blocks
         .flat_map(|block| {
-            let Block::Paragraph { class, text } = block else {
+            let Block::Paragraph { class, text, .. } = block else {
                 return Vec::new();
             };
             if class == "say" {
@@ -305,7 +305,7 @@ fn text_of_the_author_is_never_markup() {
     let outcome = composed(&build, &Templates::shipped());
     assert_eq!(said(&outcome.findings), Vec::<String>::new());
     let title = outcome.value.blocks.iter().find_map(|block| {
-        let Block::Paragraph { class, text } = block else {
+        let Block::Paragraph { class, text, .. } = block else {
             return None;
         };
         (class == "title").then(|| line(text))

@@ -13,8 +13,8 @@ use super::layouts::MaterialLayouts;
 use super::measure::Measure;
 use super::read_first::ReadFirst;
 use super::steps::StepText;
-use super::wording::{self, TextPiece};
-use super::{buy, cover, cut_list, final_checks, hardware, layouts, read_first, steps};
+use super::tools::ToolGroup;
+use super::{buy, cover, cut_list, final_checks, hardware, layouts, read_first, steps, tools};
 use crate::build::{Build, Revision};
 use crate::caution::{Cautions, Occasion};
 use crate::display::Figure;
@@ -73,23 +73,13 @@ pub(super) struct PlanContext {
     cover: Cover,
     read_first: ReadFirst,
     buy: Buy,
-    tools: Vec<ToolRow>,
+    tools: Vec<ToolGroup>,
     cut_list: Vec<MaterialRows>,
     layouts: Vec<MaterialLayouts>,
     hardware: Vec<HardwareRow>,
     steps: Vec<StepText>,
     final_checks: FinalChecks,
     revisions: Vec<Revision>,
-}
-
-/// A tool and the steps that need it.
-#[derive(Clone, Debug, Serialize)]
-struct ToolRow {
-    name: Vec<TextPiece>,
-    /// Needed while the parts are cut.
-    cutting: bool,
-    /// Steps, counted from 1.
-    steps: Vec<usize>,
 }
 
 impl PlanContext {
@@ -101,7 +91,7 @@ impl PlanContext {
             cover: cover::of(facts),
             read_first: read_first::of(facts),
             buy: buy::of(facts),
-            tools: tools(facts),
+            tools: tools::of(facts),
             cut_list: cut_list::of(facts),
             layouts: layouts::of(facts),
             hardware: hardware::of(facts),
@@ -110,15 +100,6 @@ impl PlanContext {
             revisions: facts.build.plan.revisions.clone(),
         }
     }
-}
-
-fn tools(facts: &Facts) -> Vec<ToolRow> {
-    let rows = facts.cautions.tools.iter().map(|tool| ToolRow {
-        name: wording::fine_pieces(facts, &tool.name),
-        cutting: tool.occasions.contains(&Occasion::Cutting),
-        steps: step_numbers(&tool.occasions),
-    });
-    rows.collect()
 }
 
 /// The steps among some occasions, counted from 1.

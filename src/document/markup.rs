@@ -122,6 +122,7 @@ impl Reader {
         if !text.is_empty() {
             blocks.push(Block::Paragraph {
                 class: String::new(),
+                id: String::new(),
                 text,
             });
         }
@@ -133,9 +134,12 @@ impl Reader {
             "h2" => self.heading(node, 2, depth),
             "h3" => self.heading(node, 3, depth),
             "p" => {
-                self.allow(node, &["class"]);
+                self.allow(node, &["class", "id"]);
+                let id = attribute(node, "id", "");
+                self.places.define(&id, node);
                 Block::Paragraph {
                     class: attribute(node, "class", ""),
+                    id,
                     text: self.text(node, depth),
                 }
             }
@@ -206,7 +210,7 @@ impl Reader {
     }
 
     fn figure(&mut self, node: Node, depth: usize) -> Option<Block> {
-        self.allow(node, &["name"]);
+        self.allow(node, &["name", "class"]);
         let name = attribute(node, "name", "");
         if name.is_empty() {
             self.unknown(node, "a figure has a `name`");
@@ -222,7 +226,11 @@ impl Reader {
                 self.unknown(child, "a figure holds <figcaption>");
             }
         }
-        Some(Block::Figure { name, caption })
+        Some(Block::Figure {
+            name,
+            class: attribute(node, "class", ""),
+            caption,
+        })
     }
 
     fn table(&mut self, node: Node, depth: usize) -> Table {

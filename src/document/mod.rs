@@ -28,6 +28,7 @@ mod references;
 mod render;
 mod steps;
 mod templates;
+mod tools;
 pub mod tree;
 mod wording;
 

@@ -28,8 +28,10 @@ pub(super) struct ReadFirst {
 /// A caution ready to print.
 #[derive(Clone, Debug, Serialize)]
 pub(super) struct CautionText {
-    /// The name of the place where it is printed in full.
+    /// The name of the hazard; it is told in full at the place `caution-…`.
     id: &'static str,
+    /// The hazard in a word or two.
+    name: &'static str,
     signal: SignalWord,
     hazard: Vec<TextPiece>,
     consequence: Vec<TextPiece>,
@@ -48,6 +50,7 @@ impl CautionText {
     pub(super) fn of(facts: &Facts, caution: &Caution) -> Self {
         Self {
             id: caution.id,
+            name: caution.name,
             signal: caution.signal,
             hazard: wording::pieces(facts, &caution.hazard),
             consequence: wording::pieces(facts, &caution.consequence),

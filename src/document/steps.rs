@@ -20,8 +20,8 @@ pub(super) struct StepText {
     /// Counted from 1.
     number: usize,
     title: String,
-    /// The name of its figure.
-    figure: String,
+    /// The name of its figure; none where the step adds nothing that it could show.
+    figure: Option<String>,
     parts: Vec<StepPart>,
     hardware: Vec<StepHardware>,
     tools: Vec<Vec<TextPiece>>,
@@ -88,7 +88,7 @@ fn text(facts: &Facts, index: usize, step: &Step, told: &mut BTreeSet<&'static s
     StepText {
         number: index + 1,
         title: step.title.clone(),
-        figure: format!("step-{}", index + 1),
+        figure: shows(facts, step).then(|| format!("step-{}", index + 1)),
         parts: parts(facts, step),
         hardware: hardware(facts, step),
         tools: tools(facts, index),
@@ -99,6 +99,12 @@ fn text(facts: &Facts, index: usize, step: &Step, told: &mut BTreeSet<&'static s
         says: pieces(&step.says),
         checks: pieces(&step.checks),
     }
+}
+
+/// A step that adds no piece and makes no joint would show the piece as the step before left it.
+fn shows(facts: &Facts, step: &Step) -> bool {
+    let adds = step.adds.iter().any(|id| facts.build.piece(*id).is_some());
+    adds || !step.joints.is_empty()
 }
 
 /// The parts of the step, each once, in the order of their letters.

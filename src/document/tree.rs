@@ -42,6 +42,8 @@ pub enum Block {
     Paragraph {
         /// What kind: empty, `title`, `subtitle`, `lead`, `small`, `figure`, …
         class: String,
+        /// The name of the place, for links; may be empty.
+        id: String,
         /// Its text.
         text: Vec<Inline>,
     },
@@ -58,6 +60,8 @@ pub enum Block {
     Figure {
         /// Its name in [`Document::figures`].
         name: String,
+        /// What kind: empty, or `step` for one that leaves room for the text of its step.
+        class: String,
         /// What stands below it; may be empty.
         caption: Vec<Inline>,
     },

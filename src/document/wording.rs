@@ -6,7 +6,7 @@ use super::context::Facts;
 use super::measure::Measure;
 use crate::build::{Wording, WordingPiece};
 use crate::model::PartId;
-use crate::units::Precision;
+use crate::units::{Length, Precision, lengths_in};
 
 /// A piece of a text: exactly one of the three is there.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
@@ -52,19 +52,42 @@ pub(super) fn fine_pieces(facts: &Facts, wording: &Wording) -> Vec<TextPiece> {
 }
 
 fn printed(facts: &Facts, wording: &Wording, precision: Precision) -> Vec<TextPiece> {
-    let pieces = wording.pieces.iter().map(|piece| match piece {
-        WordingPiece::Plain(text) | WordingPiece::Value(text) => TextPiece {
-            text: Some(text.clone()),
-            ..TextPiece::default()
-        },
-        WordingPiece::Length(length) => TextPiece {
-            length: Some(Measure::of(*length, precision)),
-            ..TextPiece::default()
-        },
-        WordingPiece::Part(part, count) => TextPiece {
-            part: PartName::of(facts, *part, *count),
-            ..TextPiece::default()
-        },
-    });
-    pieces.collect()
+    let mut pieces = Vec::new();
+    for piece in &wording.pieces {
+        match piece {
+            WordingPiece::Plain(text) => plain(text, precision, &mut pieces),
+            WordingPiece::Value(text) => pieces.push(words(text)),
+            WordingPiece::Length(found) => pieces.push(length(*found, precision)),
+            WordingPiece::Part(part, count) => pieces.push(TextPiece {
+                part: PartName::of(facts, *part, *count),
+                ..TextPiece::default()
+            }),
+        }
+    }
+    pieces
+}
+
+/// Words, and the lengths an author wrote among them in one system alone.
+fn plain(text: &str, precision: Precision, pieces: &mut Vec<TextPiece>) {
+    let mut from = 0;
+    for (range, found) in lengths_in(text) {
+        pieces.push(words(text.get(from..range.start).unwrap_or("")));
+        pieces.push(length(found, precision));
+        from = range.end;
+    }
+    pieces.push(words(text.get(from..).unwrap_or("")));
+}
+
+fn words(text: &str) -> TextPiece {
+    TextPiece {
+        text: Some(text.to_owned()),
+        ..TextPiece::default()
+    }
+}
+
+fn length(length: Length, precision: Precision) -> TextPiece {
+    TextPiece {
+        length: Some(Measure::of(length, precision)),
+        ..TextPiece::default()
+    }
 }

@@ -1,5 +1,4 @@
 //! Where a leader touches what it names: as far inside of its visible part as can be.
-#![expect(clippy::indexing_slicing, reason = "points of a plane have two parts")]
 
 use super::fills::{VisibleFill, area};
 use super::grid::Bounds;
@@ -82,9 +81,11 @@ pub(super) fn distance_inside(rings: &[Vec<[f64; 2]>], [x, y]: [f64; 2]) -> f64 
             } else {
                 0.0
             };
-            nearest = nearest.min(libm::hypot(x - a[0] - t * dx, y - a[1] - t * dy));
+            let (ex, ey) = (x - a[0] - t * dx, y - a[1] - t * dy);
+            nearest = nearest.min(ex * ex + ey * ey);
         }
     }
+    let nearest = nearest.sqrt();
     if inside { nearest } else { -nearest }
 }
 

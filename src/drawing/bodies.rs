@@ -120,6 +120,7 @@ fn add_mapped(
     for face in &shell.faces {
         scene.faces.push(SceneFace {
             body,
+            surface: face.surface.0,
             normal: vector(face.normal),
             rings: face
                 .rings

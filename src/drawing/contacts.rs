@@ -24,9 +24,9 @@ impl Box3 {
     /// Moved.
     pub(super) fn shifted(&self, offset: [f64; 3]) -> Self {
         let mut moved = *self;
-        for axis in 0..3 {
-            moved.low[axis] += offset[axis];
-            moved.high[axis] += offset[axis];
+        for (axis, by) in offset.into_iter().enumerate() {
+            moved.low[axis] += by;
+            moved.high[axis] += by;
         }
         moved
     }

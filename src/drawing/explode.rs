@@ -113,6 +113,9 @@ fn parts_of(offset: [f64; 3], way: [f64; 3]) -> (f64, f64) {
     (dot(offset, way), offset.iter().map(|part| part.abs()).sum())
 }
 
+/// Where a piece gets away and how far it must go; none where it is stuck.
+type Escape = Option<(Direction, f64)>;
+
 /// A piece taken away, and what was left then.
 struct Taken {
     piece: PlacedId,
@@ -196,7 +199,7 @@ impl<'r> Removal<'r> {
             .filter(|piece| self.left.len() == 1 || Some(**piece) != self.base)
             .copied()
             .collect();
-        let mut best: Option<(f64, PlacedId, Option<(Direction, f64)>)> = None;
+        let mut best: Option<(f64, PlacedId, Escape)> = None;
         for (late, piece) in (0_u32..).zip(candidates) {
             if Some(piece) == self.base && self.left.len() == 1 {
                 best = Some((0.0, piece, self.wish(piece)));

@@ -90,7 +90,7 @@ fn nearer_parts(
     hidden: &[bool],
 ) -> Option<Vec<Rings>> {
     let face = &front.faces[number];
-    let mut clips = Vec::new();
+    let mut clips: Vec<Rings> = Vec::new();
     for cell in front.grid.cells_in(&face.bounds) {
         for other in front.grid.things(cell) {
             let other = *other as usize;
@@ -266,7 +266,7 @@ fn subtract(face: &FrontFace, clips: &[Rings]) -> Vec<Rings> {
                 })
                 .collect::<Rings>()
         })
-        .filter(|rings| is_more_than_a_slit(rings))
+        .filter(is_more_than_a_slit)
         .collect()
 }
 

@@ -7,13 +7,15 @@
 use std::ops::Range;
 
 use super::grid::{Bounds, Grid, clamped};
-use super::scene::{BodyId, Scene};
+use super::scene::{BodyId, Scene, SceneFace};
 use super::view::{EDGE_ON, View, ViewPoint};
 
 /// A face as it hides: its outline in the view, the plane it lies in.
 pub(super) struct FrontFace {
     /// Whose.
     pub(super) body: BodyId,
+    /// Which of the body's surfaces it is part of.
+    pub(super) surface: u32,
     /// Which face of the scene it is.
     pub(super) source: usize,
     /// Its outline in the view, as lines from point to point.
@@ -66,10 +68,15 @@ impl Front {
                     .iter()
                     .map(|ring| ring.iter().map(|point| view.project(*point)).collect())
                     .collect();
-                FrontFace::new(face.body, source, normal, &rings)
+                FrontFace::new(face, source, normal, &rings)
             })
             .collect();
         faces.sort_by(|a, b| b.depth.1.total_cmp(&a.depth.1));
+        Self::of(faces)
+    }
+
+    /// Front faces in the order of their nearest parts, with their grid.
+    pub(super) fn of(faces: Vec<FrontFace>) -> Self {
         let mut bounds = Bounds::NONE;
         for face in &faces {
             bounds.join(&face.bounds);
@@ -84,7 +91,7 @@ impl Front {
 
 impl FrontFace {
     fn new(
-        body: BodyId,
+        of: &SceneFace,
         source: usize,
         normal: ViewPoint,
         rings: &[Vec<ViewPoint>],
@@ -123,7 +130,8 @@ impl FrontFace {
         ];
         let convex = ranges.len() == 1 && turn_to_convex(&mut edges);
         let mut face = Self {
-            body,
+            body: of.body,
+            surface: of.surface,
             source,
             edges,
             rings: ranges,
@@ -132,6 +140,47 @@ impl FrontFace {
             plane,
             cosine: nw,
             depth,
+            convex,
+            bands: Vec::new(),
+        };
+        face.lay_bands();
+        Some(face)
+    }
+
+    /// One face in place of several facets of one round wall, with the outline they have
+    /// together, in the plane that lies in the middle of theirs.
+    pub(super) fn together(facets: &[&Self], outline: Vec<[f64; 4]>) -> Option<Self> {
+        let middle = facets.get(facets.len() / 2)?;
+        #[expect(
+            clippy::cast_precision_loss,
+            reason = "a round wall has some hundred facets"
+        )]
+        let share = 1.0 / facets.len() as f64;
+        let mean = |of: &dyn Fn(&Self) -> f64| facets.iter().map(|f| of(f)).sum::<f64>() * share;
+        let mut bounds = Bounds::NONE;
+        facets.iter().for_each(|facet| bounds.join(&facet.bounds));
+        let far = facets
+            .iter()
+            .map(|facet| facet.depth.0)
+            .fold(f64::INFINITY, f64::min);
+        let near = facets
+            .iter()
+            .map(|facet| facet.depth.1)
+            .fold(f64::NEG_INFINITY, f64::max);
+        let mut edges = outline;
+        let convex = turn_to_convex(&mut edges);
+        let whole = 0..edges.len();
+        let mut face = Self {
+            body: middle.body,
+            surface: middle.surface,
+            source: middle.source,
+            edges,
+            rings: std::iter::once(whole).collect(),
+            ring_bounds: vec![bounds],
+            bounds,
+            plane: [0, 1, 2].map(|i| mean(&|facet: &Self| facet.plane[i])),
+            cosine: mean(&|facet: &Self| facet.cosine),
+            depth: (far, near),
             convex,
             bands: Vec::new(),
         };

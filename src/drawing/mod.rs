@@ -31,6 +31,7 @@ mod svg;
 #[cfg(test)]
 mod tests;
 mod view;
+mod walls;
 mod ways;
 mod whole;
 mod words;
@@ -46,6 +47,7 @@ pub use view::{View, ViewPoint, WorldPoint};
 
 use crate::build::Build;
 use crate::display::Figure;
+use crate::rules::SoundBuild;
 use crate::solid::Solids;
 use crate::text::Fonts;
 
@@ -59,8 +61,13 @@ pub struct Drawings {
     pub figures: BTreeMap<String, Figure>,
 }
 
-/// Draws every figure of a build.
-pub fn draw(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
+/// Draws every figure of a build that passed the rules.
+pub fn draw(sound: &SoundBuild, solids: &Solids, fonts: &Fonts) -> Drawings {
+    draw_build(sound.build(), solids, fonts)
+}
+
+/// Draws every figure of a build; tests of the drawings make theirs by hand.
+fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
     let mut figures = BTreeMap::new();
     if build.placed.is_empty() {
         return Drawings { figures };

@@ -10,6 +10,7 @@ use super::hidden_lines::{VisibleLine, drawn_before};
 use super::pens::{MEDIUM_MM, NARROW_MM, PALE_INK, THIN_MM, TRACE_INK, WIDE_MM, dash_dot, line};
 use super::scene::{BodyId, EdgeKind, Scene, SceneEdge};
 use super::view::{EDGE_ON, View};
+use super::walls::with_walls_together;
 use crate::display::{Ends, Mark, PT_PER_MM, Path, PathPiece, Pen, Spot, Tone};
 
 /// How a body is drawn.
@@ -40,7 +41,7 @@ impl Picture {
     pub(super) fn take(scene: &Scene, view: &View) -> Self {
         let front = Front::prepare(scene, view);
         let lines = drawn_before(scene, view, &front);
-        let fills = visible_among(&front);
+        let fills = visible_among(&with_walls_together(front));
         let mut bounds = Bounds::NONE;
         for line in &lines {
             for [x, y] in line.ends {

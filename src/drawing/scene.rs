@@ -11,6 +11,8 @@ pub struct BodyId(pub u32);
 pub struct SceneFace {
     /// Whose.
     pub body: BodyId,
+    /// Which of the body's surfaces it is part of: the facets of one round wall share theirs.
+    pub surface: u32,
     /// Unit vector square to it, out of the wood.
     pub normal: [f64; 3],
     /// Its rings, in micrometres.
@@ -72,12 +74,15 @@ impl Scene {
             }
             normal
         };
+        let mut surface = 0;
         for axis in 0..3_usize {
             let (i, j) = (1 << ((axis + 1) % 3), 1 << ((axis + 2) % 3));
             for (side, sign) in [(0, -1.0), (1 << axis, 1.0)] {
                 let ring = [0, i, i | j, j].map(|bits| corner(side | bits)).to_vec();
+                surface += 1;
                 self.faces.push(SceneFace {
                     body,
+                    surface,
                     normal: unit(axis, sign),
                     rings: vec![ring],
                 });
@@ -117,6 +122,7 @@ impl Scene {
             .iter()
             .map(|face| SceneFace {
                 body: face.body,
+                surface: face.surface,
                 normal: turn(face.normal),
                 rings: face
                     .rings

@@ -49,6 +49,9 @@ pub(super) fn exploded(build: &Build) -> String {
     )
 }
 
+/// Pieces that are told together: label and title of their part, and where they come from.
+type Group<'w> = (&'w str, &'w str, Option<Direction>);
+
 /// A step: which pieces come in, and from where.
 pub(super) fn step(
     build: &Build,
@@ -56,7 +59,7 @@ pub(super) fn step(
     step: &Step,
     moves: &BTreeMap<PlacedId, Move>,
 ) -> String {
-    let mut groups: Vec<((&str, &str, Option<Direction>), usize)> = Vec::new();
+    let mut groups: Vec<(Group<'_>, usize)> = Vec::new();
     for piece in &step.adds {
         let Some(part) = build.part_of(*piece) else {
             continue;

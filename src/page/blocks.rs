@@ -7,7 +7,7 @@ use crate::text::{Anchor, Fonts, TextStyle, text_mark};
 use super::Placed;
 use super::flow::{BreakCost, Entry, Flow, Slab};
 use super::inline::{Text, plain};
-use super::style::{self, Measure, ParagraphStyle, READING_WIDTH};
+use super::style::{self, Measure, ParagraphStyle, reading_width};
 use super::words::{Words, words};
 
 /// Blocks nested deeper than this are set as if they were not nested.
@@ -106,7 +106,7 @@ fn entries(blocks: &[Block]) -> Vec<Entry> {
 
 /// True for words that are nothing without what follows: "You need:", or the caption of a table.
 fn leads_on(block: &Block, next: Option<&Block>) -> bool {
-    let (Block::Paragraph { class, text }, Some(next)) = (block, next) else {
+    let (Block::Paragraph { class, text, .. }, Some(next)) = (block, next) else {
         return false;
     };
     (class == "caption" && matches!(next, Block::Table(_))) || plain(text).ends_with(':')
@@ -135,14 +135,19 @@ impl<'d> Setter<'d, '_> {
                 }
                 self.heading(*level, id, text, column);
             }
-            Block::Paragraph { class, text } => self.paragraph(class, text, column),
+            Block::Paragraph { class, id, text } => self.paragraph(class, id, text, column),
             Block::List { marker, items } => self.list(*marker, items, column),
             Block::Table(table) => self.table(table, column),
-            Block::Figure { name, caption } => self.figure(name, caption, column),
+            Block::Figure {
+                name,
+                class,
+                caption,
+            } => self.figure(name, style::tallest(class), caption, column),
             Block::Framed { class, blocks } => self.framed(class, blocks, column),
             Block::Together { blocks } => {
                 let first = self.flow.slabs.len();
                 self.blocks(blocks, column.inside(0.0, 0.0));
+                self.flow.shrink_figure(first, self.room);
                 self.flow.keep_from(first, self.room, BreakCost::Kept);
             }
             Block::Contents => self.contents(column),
@@ -170,9 +175,19 @@ impl<'d> Setter<'d, '_> {
         }
     }
 
-    fn paragraph(&mut self, class: &str, text: &[Inline], column: Column) {
+    fn paragraph(&mut self, class: &str, id: &str, text: &[Inline], column: Column) {
         let first = self.flow.slabs.len();
-        self.lines(text, style::paragraph(class), column, Align::Left);
+        let mut style = style::paragraph(class);
+        if self.flow.is_boxed() {
+            // A frame beside a shorter line would look like a fault.
+            style.measure = Measure::Full;
+        }
+        self.lines(text, style, column, Align::Left);
+        if let Some(slab) = self.flow.slabs.get_mut(first)
+            && !id.is_empty()
+        {
+            slab.places.push(id.to_owned());
+        }
         if class == "title" {
             self.accent_bar(first, column, 3.5);
         }
@@ -210,7 +225,7 @@ impl<'d> Setter<'d, '_> {
     ) {
         let text = Text::new(text, style.text);
         let width = match style.measure {
-            Measure::Reading => column.width.min(READING_WIDTH),
+            Measure::Reading => column.width.min(reading_width(style.text.size)),
             Measure::Full => column.width,
         };
         let lines = text.lines(self.fonts, width);

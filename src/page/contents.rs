@@ -8,7 +8,7 @@ use super::Placed;
 use super::blocks::{Column, Setter};
 use super::flow::{BreakCost, PageNumber, Slab};
 use super::inline::Text;
-use super::style::{BODY, GRID, READING_WIDTH, baseline};
+use super::style::{BODY, GRID, baseline, reading_width};
 
 /// Room for a page number.
 const NUMBER: f64 = 24.0;
@@ -20,7 +20,7 @@ const LEADING: f64 = 14.0;
 impl Setter<'_, '_> {
     pub(super) fn contents(&mut self, column: Column) {
         let entries = self.flow.entries.clone();
-        let width = column.width.min(READING_WIDTH);
+        let width = column.width.min(reading_width(BODY.size));
         let space = self.flow.space(0.0);
         let listed = entries.iter();
         let mut listed = listed

@@ -162,7 +162,7 @@ impl<'d> Names<'d> {
                     let rows = table.head.iter().chain(table.groups.iter().flatten());
                     rows.for_each(|row| self.row(row));
                 }
-                Block::Figure { name, caption } => {
+                Block::Figure { name, caption, .. } => {
                     self.figures.insert(name);
                     self.inlines(caption);
                 }

@@ -5,22 +5,20 @@ use crate::document::tree::{Align, Inline};
 
 use super::Placed;
 use super::blocks::{Column, Setter};
-use super::flow::{BreakCost, Slab};
+use super::flow::{BreakCost, LEAST_SHRINK, Slab};
 use super::inline::Text;
 use super::style::{CAPTION, CAPTION_LEADING, GRID, baseline};
 
-/// A figure is made this much smaller at most to stand on one page with its heading.
-const LEAST_SHRINK: f64 = 0.75;
-
 impl<'d> Setter<'d, '_> {
-    pub(super) fn figure(&mut self, name: &str, caption: &[Inline], column: Column) {
+    /// A figure at most `tallest` points high.
+    pub(super) fn figure(&mut self, name: &str, tallest: f64, caption: &[Inline], column: Column) {
         // A name without a figure is found by `examine`; its caption still says what is missing.
         let figure = self.document.figures.get(name);
         let caption = Text::new(caption, CAPTION);
         let lines = caption.lines(self.fonts, column.width);
         let below: f64 = lines.iter().map(|_| CAPTION_LEADING).sum();
         let gap = if lines.is_empty() { 0.0 } else { GRID / 2.0 };
-        let room = (self.room - below - gap).max(GRID * 4.0);
+        let room = (self.room - below - gap).min(tallest).max(GRID * 4.0);
         let mut space = self.flow.space(GRID);
         if let Some(figure) = figure
             && figure.width > 0.0

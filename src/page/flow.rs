@@ -74,6 +74,9 @@ impl Slab<'_> {
     }
 }
 
+/// A figure is made this much smaller at most to stand on one page with its heading or its text.
+pub(super) const LEAST_SHRINK: f64 = 0.7;
+
 /// Two heights that differ by less are one, in points.
 pub(super) const SLACK: f64 = 0.01;
 
@@ -190,6 +193,33 @@ impl<'d> Flow<'d> {
 
     pub(super) fn close_box(&mut self) {
         self.open.pop();
+    }
+
+    /// Inside a box.
+    pub(super) fn is_boxed(&self) -> bool {
+        !self.open.is_empty()
+    }
+
+    /// Makes the figure among the slabs from `first` on smaller, where they then fit into `room`.
+    pub(super) fn shrink_figure(&mut self, first: usize, room: f64) {
+        // Whatever comes out of a rounded grid has to fit as well.
+        let over = self.height_from(first) - room + GRID;
+        if over <= GRID {
+            return;
+        }
+        for slab in self.slabs.iter_mut().skip(first) {
+            let Some(Placed::Figure { figure, at, scale }) = slab.content.first_mut() else {
+                continue;
+            };
+            let smaller = 1.0 - over / slab.height;
+            if smaller < LEAST_SHRINK {
+                return;
+            }
+            at.x += figure.width * *scale * (1.0 - smaller) / 2.0;
+            *scale *= smaller;
+            slab.height -= over;
+            return;
+        }
     }
 
     /// Raises the cost of every break between the slabs from `first` on, if all of them fit

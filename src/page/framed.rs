@@ -66,7 +66,7 @@ impl<'d> Setter<'d, '_> {
     pub(super) fn framed(&mut self, class: &str, blocks: &'d [Block], column: Column) {
         let look = look(class);
         let (word, blocks) = match blocks.split_first() {
-            Some((Block::Paragraph { class, text }, rest)) if class == "signal" => {
+            Some((Block::Paragraph { class, text, .. }, rest)) if class == "signal" => {
                 (plain(text).to_uppercase(), rest)
             }
             _ => (self.words.signal(class).to_owned(), blocks),

@@ -22,6 +22,7 @@
 //! | | `caution` | frame, black word over a rule, alert triangle |
 //! | | `notice` | thinner frame, slanted word, no triangle |
 //! | | `info` | thin grey frame, small word |
+//! | figure | `step` | at most 105 mm high, so that the text of its step stands below it |
 //! | table | any | thin rules, bold head, figures of one width |
 //! | | `key` | a list of terms and values: first column bold, no rule at the top |
 //!
@@ -43,8 +44,18 @@ const MARGIN_MM: f64 = 15.0;
 const TOP: f64 = 70.0;
 /// Baseline of the running head.
 pub(super) const RUNNING_BASELINE: f64 = 46.0;
-/// Longest line of running text: about 75 characters of 10 point.
-pub(super) const READING_WIDTH: f64 = 400.0;
+/// Longest line of running text: about 75 characters, but no shorter than those of body text.
+pub(super) fn reading_width(size: f64) -> f64 {
+    size.max(BODY.size) * 40.0
+}
+
+/// How high a figure of a class may be.
+pub(super) fn tallest(class: &str) -> f64 {
+    match class {
+        "step" => 105.0 * PT_PER_MM,
+        _ => f64::INFINITY,
+    }
+}
 
 /// The one colour: a muted green-blue, dark enough to print as a sound grey.
 pub(super) const ACCENT: Tone = Tone {
@@ -143,7 +154,10 @@ pub(super) fn paragraph(class: &str) -> ParagraphStyle {
             measure: Measure::Full,
             ..ParagraphStyle::new(bold(30.0), 35.0, 28.0, 7.0)
         },
-        "subtitle" => ParagraphStyle::new(regular(14.0).tone(QUIET), 21.0, 0.0, 14.0),
+        "subtitle" => ParagraphStyle {
+            measure: Measure::Full,
+            ..ParagraphStyle::new(regular(14.0).tone(QUIET), 21.0, 0.0, 14.0)
+        },
         "lead" => ParagraphStyle::new(regular(12.0), 17.5, 7.0, 10.5),
         "say" => ParagraphStyle::new(regular(11.5), 17.5, 7.0, 7.0),
         "small" => ParagraphStyle::new(regular(8.0).tone(QUIET), 10.5, 3.5, 3.5),

@@ -229,8 +229,8 @@ finding_pages! {
     ///     grain along length
     /// }
     /// part shelf from ply "Shelf" {
-    ///     length 1210 mm grain
-    ///     width 2300 mm
+    ///     length 1200 mm grain
+    ///     width 2000 mm
     /// }
     /// place shelf1 = shelf { length right; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
     /// step "Set it up" {
@@ -251,8 +251,8 @@ finding_pages! {
     ///     grain none
     /// }
     /// part shelf from ply "Shelf" {
-    ///     length 1210 mm grain
-    ///     width 2300 mm
+    ///     length 1200 mm grain
+    ///     width 2000 mm
     /// }
     /// place shelf1 = shelf { length right; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
     /// step "Set it up" {
@@ -282,7 +282,7 @@ finding_pages! {
     /// part shelf from ply "Shelf" {
     ///     length 900 mm grain
     ///     width 300 mm
-    ///     extra 20000
+    ///     extra 10000
     /// }
     /// place shelf1 = shelf { length right; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
     /// step "Set it up" {

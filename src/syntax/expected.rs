@@ -68,7 +68,8 @@ static THINGS: &[Thing] = &[
     thing(Rule::comma, "`,`"),
     thing(Rule::dot, "`.`"),
     thing(Rule::dots, "`..`"),
-    thing(Rule::parenthesis, "`(`"),
+    // Looked for where a value may begin, and nowhere else.
+    thing(Rule::parenthesis, "a value"),
     thing(Rule::end_parenthesis, "`)`"),
     thing(Rule::bracket, "`[`"),
     thing(Rule::end_bracket, "`]`"),
@@ -182,16 +183,11 @@ pub(super) fn expected(rules: &[Rule]) -> Expected {
         }
         // What is left (an operator, a field, an index) could follow any value, and says nothing.
     }
-    let opens_only = expected.phrases.iter().any(|phrase| phrase == "a value");
-    if opens_only {
-        expected
-            .phrases
-            .retain(|phrase| phrase != "`(`" && phrase != "a name");
+    if expected.phrases.iter().any(|phrase| phrase == "a value") {
+        expected.phrases.retain(|phrase| phrase != "a name");
     } else if expected.end || expected.phrases.len() > 1 {
-        // Arguments or an index could follow a name.
-        expected
-            .phrases
-            .retain(|phrase| phrase != "`(`" && phrase != "`[`");
+        // An index could follow a name.
+        expected.phrases.retain(|phrase| phrase != "`[`");
     }
     expected
 }

@@ -11,6 +11,9 @@ use super::words;
 use crate::finding::{Finding, Findings};
 use crate::source::{DEEPEST_NESTING, FileId, Span};
 
+/// Most faults that are told in one run: what follows so many is not this language.
+pub(super) const MOST_FAULTS: usize = 500;
+
 /// A text and the file it is of.
 #[derive(Clone, Copy)]
 pub(super) struct Source<'s> {
@@ -130,7 +133,8 @@ pub(super) struct Scanner<'s> {
     items: Vec<Item>,
     /// Braces opened beyond the deepest nesting, and not closed yet.
     swallowed: usize,
-    pub(super) findings: Findings,
+    findings: Findings,
+    faults: usize,
 }
 
 /// Cuts `source` into statements, and tells what is left open in it.
@@ -144,12 +148,21 @@ pub(super) fn lay_out(source: Source<'_>) -> (Vec<Item>, Findings) {
         items: Vec::new(),
         swallowed: 0,
         findings: Findings::new(),
+        faults: 0,
     };
     scanner.run();
     (scanner.items, scanner.findings)
 }
 
 impl Scanner<'_> {
+    /// One more finding; those beyond the most that are told are not even made room for.
+    pub(super) fn report(&mut self, finding: Finding) {
+        if self.faults <= MOST_FAULTS {
+            self.faults += 1;
+            self.findings.push(finding);
+        }
+    }
+
     fn run(&mut self) {
         while let Some(byte) = self.source.byte(self.at) {
             match byte {
@@ -278,7 +291,7 @@ impl Scanner<'_> {
             draft.brackets.push(at);
         } else if !draft.spoiled {
             draft.spoiled = true;
-            self.findings.push(too_deep(self.source, at));
+            self.report(too_deep(self.source, at));
         }
     }
 
@@ -325,7 +338,7 @@ impl Scanner<'_> {
         let closing = if bracket == "(" { ")" } else { "]" };
         let message = format!("`{bracket}` is not closed before the line ends");
         let end = self.source.span(draft.end..draft.end);
-        self.findings.push(
+        self.report(
             Finding::new(&UNCLOSED_BRACKET, self.source.span(open..open + 1), message).edit(
                 format!("close it with `{closing}`"),
                 end,
@@ -343,7 +356,7 @@ impl Scanner<'_> {
             self.swallowed += 1;
         } else if self.frames.len() >= DEEPEST_NESTING {
             self.swallowed = 1;
-            self.findings.push(too_deep(self.source, brace));
+            self.report(too_deep(self.source, brace));
         } else {
             self.frames.push(Frame {
                 owner,
@@ -363,7 +376,7 @@ impl Scanner<'_> {
             self.close(frame, brace + 1);
         } else {
             let span = self.source.span(brace..brace + 1);
-            self.findings.push(
+            self.report(
                 Finding::new(&STRAY_BRACE, span, "`}` closes no block").edit(
                     "take it out, or open a block before it",
                     span,
@@ -392,7 +405,7 @@ impl Scanner<'_> {
             let owner = self.source.word(frame.owner.start);
             let message = format!("the block of `{owner}` is not closed before {what_comes}");
             let brace = self.source.span(frame.brace..frame.brace + 1);
-            self.findings.push(
+            self.report(
                 Finding::new(&UNCLOSED_BLOCK, self.source.span(place.clone()), message)
                     .related(brace, "the block begins here")
                     .remedy("close it with `}` after its last line"),

@@ -104,7 +104,7 @@ impl Scanner<'_> {
                 "\"".to_owned(),
             )
         };
-        self.findings.push(finding);
+        self.report(finding);
     }
 }
 

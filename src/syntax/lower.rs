@@ -3,16 +3,13 @@
 use std::ops::Range;
 
 use super::findings::BEYOND_LIMITS;
-use super::layout::{self, Item, Source};
+use super::layout::{self, Item, MOST_FAULTS, Source};
 use super::pairs::{self, Node, Parts, Rule};
 use super::recover::{self, Reading};
 use super::tree::{Expr, Statement, Text};
 use super::words::{BlockKind, Opening, nearest};
 use crate::finding::{Finding, Findings};
 use crate::source::{LARGEST_SOURCE, Span};
-
-/// Most faults that are told in one run: what follows so many is not this language.
-const MOST_FAULTS: usize = 500;
 
 /// A file being read, and what was found in it so far.
 pub(super) struct Reader<'s> {

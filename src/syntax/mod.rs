@@ -1,6 +1,6 @@
 //! Text to syntax tree.
 //!
-//! Takes one file of the sources, gives the [`Tree`](tree::Tree) of all that could be read and a
+//! Takes one file of the sources, gives the [`tree::Tree`] of all that could be read and a
 //! finding for each fault: [`layout`] cuts the text into heads and lines, [`pairs`] reads each by
 //! the grammar in `grammar/leafwright.pest`, the `lower…` files make tree out of what was read,
 //! [`recover`] makes findings out of what was not. A fault in one line hides none in another.

@@ -5,6 +5,7 @@
 //! until it becomes a `Length`, and [`rounding`] is the one place where a figure loses anything.
 
 mod dimension;
+mod in_words;
 mod length;
 mod measures;
 pub mod printed;
@@ -12,6 +13,7 @@ mod quantity;
 pub mod rounding;
 
 pub use dimension::Dimension;
+pub use in_words::lengths_in;
 pub use length::{Length, NM_PER_FOOT, NM_PER_INCH, NM_PER_MM};
 pub use measures::{Area, Mass, Money, Volume};
 pub use printed::{Precision, PrintedLength};

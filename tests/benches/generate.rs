@@ -93,7 +93,7 @@ part @_side from ply "Side" {
     length high grain
     width  deep
     round  near.face radius 2 mm
-    holes  on face diameter 5 mm depth 10 mm grid 2 by 4 pitch 32 mm by 224 mm at 300 mm from foot, 38 mm from near
+    holes  on face diameter 5 mm depth 10 mm grid 4 by 2 pitch 32 mm by 224 mm at 300 mm from foot, 38 mm from near
 }
 part @_level from ply "Bottom and top" { length from @_left.right to @_right.left grain; width deep }
 part @_shelf from ply "Shelf"          { length from @_left.right to @_right.left grain; width deep - 20 mm }

@@ -184,6 +184,7 @@ fn blocks_and_inlines_may_be_nested_deeply() {
     }
     let fonts = Fonts::shipped().unwrap();
     let deep = document(vec![Block::Paragraph {
+        id: String::new(),
         class: String::new(),
         text: inline,
     }]);
@@ -230,10 +231,12 @@ fn dead_links_double_names_and_missing_figures_are_found() {
         heading(1, "here", "Here"),
         heading(2, "here", "Here again"),
         Block::Paragraph {
+            id: String::new(),
             class: String::new(),
             text: vec![link("here", "fine"), link("nowhere", "dead")],
         },
         Block::Figure {
+            class: String::new(),
             name: "none".to_owned(),
             caption: text("A figure"),
         },
@@ -247,6 +250,7 @@ fn dead_links_double_names_and_missing_figures_are_found() {
 fn coordinates_that_are_no_numbers_are_left_out_and_told() {
     let fonts = Fonts::shipped().unwrap();
     let mut document = document(vec![Block::Figure {
+        class: String::new(),
         name: "bad".to_owned(),
         caption: vec![],
     }]);

@@ -63,6 +63,7 @@ fn lines(lines: usize) -> Block {
         inlines.extend(text(&format!("line {line} of {lines}")));
     }
     Block::Paragraph {
+        id: String::new(),
         class: String::new(),
         text: inlines,
     }
@@ -225,10 +226,12 @@ fn figures_shrink_to_fit_and_never_grow() {
     let fonts = Fonts::shipped().unwrap();
     let mut document = plain(vec![
         Block::Figure {
+            class: String::new(),
             name: "small".to_owned(),
             caption: vec![],
         },
         Block::Figure {
+            class: String::new(),
             name: "large".to_owned(),
             caption: text("large"),
         },

@@ -14,6 +14,7 @@ pub(super) fn text(text: &str) -> Vec<Inline> {
 
 pub(super) fn paragraph(class: &str, words: &str) -> Block {
     Block::Paragraph {
+        id: String::new(),
         class: class.to_owned(),
         text: text(words),
     }
@@ -291,10 +292,12 @@ fn step(number: usize, figure: &str) -> Vec<Block> {
         Block::Together {
             blocks: vec![
                 Block::Figure {
+                    class: String::new(),
                     name: figure.to_owned(),
                     caption: text("The shelves slide in from the front; the sides stand on their rear edges."),
                 },
                 Block::Paragraph {
+                    id: String::new(),
                     class: "say".to_owned(),
                     text: vec![
                         Inline::Text("Spread glue in the dadoes of ".to_owned()),
@@ -361,6 +364,7 @@ pub(super) fn document(fonts: &Fonts, steps: usize) -> Document {
         paragraph("subtitle", "A wall shelf for trays of seedlings"),
         paragraph("meta", "Revision B, 2026-03-01 · Example Workshop"),
         Block::Figure {
+            class: String::new(),
             name: "whole".to_owned(),
             caption: vec![],
         },
@@ -415,6 +419,7 @@ pub(super) fn document(fonts: &Fonts, steps: usize) -> Document {
     });
     blocks.push(heading(1, "full", "Full-page drawing"));
     blocks.push(Block::Figure {
+        class: String::new(),
         name: "large".to_owned(),
         caption: text("Reduced to fit the page."),
     });

@@ -1,0 +1,42 @@
+//! The README's own promises: its example compiles, its commands are those of the tests and CI.
+
+use std::fs;
+use std::path::Path;
+
+use crate::check::check;
+
+fn readme() -> String {
+    fs::read_to_string(Path::new(env!("CARGO_MANIFEST_DIR")).join("README.md")).unwrap()
+}
+
+#[test]
+fn the_example_is_clean() {
+    let text = readme();
+    let source = text
+        .split("```wright\n")
+        .nth(1)
+        .unwrap()
+        .split("```")
+        .next()
+        .unwrap();
+    let report = check("README.wright", source).report();
+    assert!(report.is_empty(), "{report}");
+}
+
+#[test]
+fn its_commands_are_run_by_ci() {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let ci = fs::read_to_string(root.join(".ci/run")).unwrap();
+    let text = readme();
+    let commands: Vec<&str> = text
+        .lines()
+        .filter_map(|line| line.strip_prefix("    cargo "))
+        .collect();
+    assert_eq!(commands.len(), 2);
+    for command in commands {
+        assert!(
+            ci.contains(&format!("cargo {command}")),
+            "CI does not run cargo {command}"
+        );
+    }
+}
