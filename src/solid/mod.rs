@@ -14,6 +14,7 @@ mod cut;
 pub mod findings;
 mod layers;
 mod measures;
+mod plane_faces;
 mod pocket_hole;
 mod round;
 #[cfg(test)]
