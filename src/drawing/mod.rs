@@ -88,6 +88,10 @@ fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
     );
     let mut before = None;
     for (number, step) in build.steps.iter().enumerate() {
+        // A step that adds nothing and joins nothing has nothing to show.
+        if step.adds.is_empty() && step.joints.is_empty() {
+            continue;
+        }
         let drawn = step::draw_step(&studio, number, step, before, &mut blocking);
         before = drawn.direction.or(before);
         if !drawn.figure.marks.is_empty() {

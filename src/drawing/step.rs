@@ -82,7 +82,11 @@ fn arrange(
     blocking: &mut Blocking<'_>,
 ) -> Arrangement {
     let new: Vec<PlacedId> = known(studio, &step.adds);
-    let built = around(studio, &earlier(studio, number), &new);
+    let built = if stands_apart(studio, step, &new) {
+        Vec::new()
+    } else {
+        around(studio, &earlier(studio, number), &new)
+    };
     let moves = explode(
         studio.build,
         studio.contacts,
@@ -132,6 +136,19 @@ fn earlier(studio: &Studio<'_>, number: usize) -> Vec<PlacedId> {
     let steps = studio.build.steps.iter().take(number);
     let pieces: Vec<PlacedId> = steps.flat_map(|step| step.adds.iter().copied()).collect();
     known(studio, &pieces)
+}
+
+/// True for a step that puts pieces together without joining them to what is built: it is shown
+/// by itself, as large as the page allows.
+fn stands_apart(studio: &Studio<'_>, step: &Step, new: &[PlacedId]) -> bool {
+    let own: BTreeSet<PlacedId> = new.iter().copied().collect();
+    let mut joints = step
+        .joints
+        .iter()
+        .filter_map(|index| studio.build.joints.get(*index))
+        .peekable();
+    joints.peek().is_some()
+        && joints.all(|joint| own.contains(&joint.part) && own.contains(&joint.to))
 }
 
 /// All that is built, or of much the pieces around what comes in.

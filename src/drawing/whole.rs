@@ -16,7 +16,7 @@ use super::scene::BodyId;
 use super::view::View;
 use super::ways::ways;
 use super::words;
-use crate::build::PlacedId;
+use crate::build::{PlacedId, Pull};
 use crate::display::{Figure, PT_PER_MM, Spot};
 use crate::geometry::Interval;
 
@@ -120,6 +120,15 @@ pub(super) fn overview(studio: &Studio<'_>) -> Figure {
 pub(super) fn exploded(studio: &Studio<'_>, blocking: &mut Blocking<'_>) -> Figure {
     let view = View::from_direction(View::ISOMETRIC);
     let all: Vec<PlacedId> = in_step_order(studio);
+    // The author's directions hold here too; distances are for views of one step.
+    let steps = studio.build.steps.iter();
+    let pulls: Vec<Pull> = steps
+        .flat_map(|step| step.pulls.iter())
+        .map(|pull| Pull {
+            distance: None,
+            ..*pull
+        })
+        .collect();
     let moves = if all.len() <= MOST_EXPLODED {
         explode(
             studio.build,
@@ -128,7 +137,7 @@ pub(super) fn exploded(studio: &Studio<'_>, blocking: &mut Blocking<'_>) -> Figu
             &Explosion {
                 standing: &[],
                 moving: &all,
-                pulls: &[],
+                pulls: &pulls,
                 room: &BTreeMap::new(),
                 view,
             },
