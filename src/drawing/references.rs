@@ -60,7 +60,11 @@ pub(super) fn lay_references(fonts: &Fonts, references: &[Reference], area: Area
     let count = order.len();
     // Where both columns together have no room, they run over the view's height alike.
     let (least, most) = (count.saturating_sub(room), room.min(count));
-    let left = if least <= most { left.clamp(least, most) } else { count / 2 };
+    let left = if least <= most {
+        left.clamp(least, most)
+    } else {
+        count / 2
+    };
     // An uneven split is evened out, as far as anchors near the middle allow.
     let left = left.clamp(count / 3, count - count / 3);
     let (first, second) = order.split_at(left);

@@ -146,8 +146,9 @@ impl<'d> Setter<'d, '_> {
             Block::Framed { class, blocks } => self.framed(class, blocks, column),
             Block::Together { blocks } => {
                 let first = self.flow.slabs.len();
+                let above = self.flow.tied_height();
                 self.blocks(blocks, column.inside(0.0, 0.0));
-                self.flow.shrink_figure(first, self.room);
+                self.flow.shrink_figure(first, self.room - above);
                 self.flow.keep_from(first, self.room, BreakCost::Kept);
             }
             Block::Contents => self.contents(column),

@@ -1,6 +1,6 @@
 //! The flow: a column of slabs, set but not yet on pages.
 
-use crate::display::{Area, Mark, Path, PathPiece, Spot};
+use crate::display::{Area, Figure, Mark, Path, PathPiece, Spot};
 use crate::text::TextStyle;
 
 use super::Placed;
@@ -74,8 +74,19 @@ impl Slab<'_> {
     }
 }
 
-/// A figure is made this much smaller at most to stand on one page with its heading or its text.
-pub(super) const LEAST_SHRINK: f64 = 0.7;
+/// A figure is made this much smaller at most to stand on one page with its heading.
+pub(super) const LEAST_SHRINK: f64 = 0.75;
+/// No lettering of a figure that is made smaller for the text around it is smaller than that.
+const LEAST_LETTERING: f64 = 7.0;
+
+/// The scale at which the smallest lettering of a figure is just legible.
+fn legible(figure: &Figure) -> f64 {
+    let sizes = figure.marks.iter().filter_map(|mark| match mark {
+        Mark::Text(run) => Some(run.size),
+        Mark::Stroke { .. } | Mark::Fill { .. } | Mark::Link { .. } => None,
+    });
+    LEAST_LETTERING / sizes.fold(LEAST_LETTERING * 2.0, f64::min)
+}
 
 /// Two heights that differ by less are one, in points.
 pub(super) const SLACK: f64 = 0.01;
@@ -90,10 +101,12 @@ pub(super) struct PageNumber {
     pub(super) style: TextStyle,
 }
 
-/// The head of a table, for the tops of pages.
+/// The head of a table or the signal word of a box, for the tops of pages.
 #[derive(Debug)]
 pub(super) struct Head {
     pub(super) height: f64,
+    /// Free space above it where it stands in a frame that goes on from the page before.
+    pub(super) inset: f64,
     pub(super) marks: Vec<Mark>,
 }
 
@@ -212,7 +225,7 @@ impl<'d> Flow<'d> {
                 continue;
             };
             let smaller = 1.0 - over / slab.height;
-            if smaller < LEAST_SHRINK {
+            if *scale * smaller < legible(figure) {
                 return;
             }
             at.x += figure.width * *scale * (1.0 - smaller) / 2.0;
