@@ -80,28 +80,92 @@ pub(super) struct Staging {
     pub(super) pieces: BTreeMap<BodyId, PlacedId>,
 }
 
-/// A picture of a staging with references to the pieces that `named` gives a weight.
-pub(super) fn referenced_figure(
+/// A figure about to be drawn: all that is decided before anyone looks.
+pub(super) struct Shot {
+    /// What is looked at.
+    pub(super) staging: Staging,
+    /// From where.
+    pub(super) view: View,
+    /// The height it may take, in millimetres.
+    pub(super) height_mm: f64,
+    /// What stands beside it.
+    pub(super) beside: Beside,
+    /// What it shows, in words.
+    pub(super) alternative: String,
+}
+
+/// What stands beside a picture.
+pub(super) enum Beside {
+    /// References to pieces, each with a weight; none where there are none.
+    References(BTreeMap<PlacedId, Weight>),
+    /// Overall dimensions.
+    Dimensions,
+}
+
+/// The figures of shots, in their order.
+///
+/// Looking is the long part and knows of nothing but its own scene, so the shots are shared out
+/// among the processor's cores; which core took a picture does not show in it.
+pub(super) fn figures(studio: &Studio<'_>, shots: &[Shot]) -> Vec<Figure> {
+    let workers = std::thread::available_parallelism()
+        .map_or(1, usize::from)
+        .min(shots.len());
+    let look = |worker: usize| {
+        let own = shots
+            .iter()
+            .enumerate()
+            .skip(worker)
+            .step_by(workers.max(1));
+        own.map(|(number, shot)| (number, Picture::take(&shot.staging.scene, &shot.view)))
+            .collect::<Vec<_>>()
+    };
+    let mut pictures: BTreeMap<usize, Picture> = std::thread::scope(|scope| {
+        let others: Vec<_> = (1..workers)
+            .map(|worker| scope.spawn(move || look(worker)))
+            .collect();
+        let mut taken = look(0);
+        for other in others {
+            taken.extend(other.join().unwrap_or_default());
+        }
+        taken.into_iter().collect()
+    });
+    shots
+        .iter()
+        .enumerate()
+        .map(
+            |(number, shot)| match (pictures.remove(&number), &shot.beside) {
+                (Some(picture), Beside::References(named)) => {
+                    referenced_figure(studio, shot, &picture, named)
+                }
+                (Some(picture), Beside::Dimensions) => {
+                    super::whole::dimensioned_figure(studio, shot, &picture)
+                }
+                (None, _) => Figure::default(),
+            },
+        )
+        .collect()
+}
+
+/// A picture with references to the pieces that `named` gives a weight.
+fn referenced_figure(
     studio: &Studio<'_>,
-    staging: &Staging,
-    view: &View,
-    height_mm: f64,
+    shot: &Shot,
+    picture: &Picture,
     named: &BTreeMap<PlacedId, Weight>,
-    alternative: String,
 ) -> Figure {
-    let picture = Picture::take(&staging.scene, view);
+    let staging = &shot.staging;
     let columns = if named.is_empty() {
         0.0
     } else {
         2.0 * COLUMN_MM
     };
-    let scale = fit(&picture.bounds, WIDTH_MM - columns - 1.5, height_mm);
+    let scale = fit(&picture.bounds, WIDTH_MM - columns - 1.5, shot.height_mm);
     let sheet = Sheet::new(&picture.bounds, scale, Spot::default());
-    let mut drawn = marks(&staging.scene, view, &picture, &staging.inks, &sheet);
-    let references = references(studio, staging, &picture, &sheet, named);
+    let mut drawn = marks(&staging.scene, &shot.view, picture, &staging.inks, &sheet);
+    let references = references(studio, staging, picture, &sheet, named);
     let area = area_of(&picture.bounds, &sheet);
     drawn.extend(lay_references(studio.fonts, &references, area));
-    framed(drawn, alternative)
+    framed(drawn, shot.alternative.clone())
 }
 
 /// One reference for each part among the named pieces, at the piece that shows most.

@@ -68,58 +68,33 @@ pub(super) fn explode(
     while let Some(step) = removal.next() {
         taken.push(step);
     }
-    // The last piece taken away is the nearest: its offset is known first.
     let mut moves: BTreeMap<PlacedId, Move> = BTreeMap::new();
+    // The last piece taken away is the nearest: its offset is known first.
     for step in taken.into_iter().rev() {
-        let offset_of = |piece: PlacedId| moves.get(&piece).map_or([0.0; 3], |moved| moved.offset);
-        let way = step.way.map_or([0.0; 3], |(direction, _)| unit(direction));
-        let parent = contacts
-            .of_piece(step.piece)
-            .iter()
-            .filter(|touch| step.rest.contains(&touch.other))
-            .min_by(|a, b| {
-                // Off what has gone farthest the same way, or two would meet; else off what has
-                // stayed nearest to its place, and off the larger contact.
-                let (ahead_a, astray_a) = parts_of(offset_of(a.other), way);
-                let (ahead_b, astray_b) = parts_of(offset_of(b.other), way);
-                ahead_b
-                    .total_cmp(&ahead_a)
-                    .then(astray_a.total_cmp(&astray_b))
-                    .then(b.area().total_cmp(&a.area()))
-            })
-            .map(|touch| touch.other);
-        let base = parent.map_or([0.0; 3], offset_of);
-        let moved = match step.way {
-            None => Move {
-                offset: base,
-                way: None,
-            },
-            Some((direction, distance)) => Move {
-                offset: plus(base, times(unit(direction), distance)),
-                way: Some(Way {
-                    parent,
-                    direction,
-                    distance,
-                }),
-            },
-        };
+        let moved = removal.settle(&step, &moves);
         moves.insert(step.piece, moved);
     }
     moves
 }
 
-/// How far an offset leads along a unit vector, and how far it is in all.
-fn parts_of(offset: [f64; 3], way: [f64; 3]) -> (f64, f64) {
-    (dot(offset, way), offset.iter().map(|part| part.abs()).sum())
-}
-
-/// Where a piece gets away and how far it must go; none where it is stuck.
+/// Where a piece goes and how far; none where it stays.
 type Escape = Option<(Direction, f64)>;
+
+/// What a piece may come off: the touched or blocked piece, and what speaks for it.
+struct Parent {
+    piece: PlacedId,
+    /// It goes later, and would run into the piece if that did not go along.
+    runs_into: bool,
+    /// How far it has gone the same way, and in all.
+    ahead: f64,
+    astray: f64,
+    area: f64,
+}
 
 /// A piece taken away, and what was left then.
 struct Taken {
     piece: PlacedId,
-    way: Option<(Direction, f64)>,
+    way: Escape,
     rest: BTreeSet<PlacedId>,
 }
 
@@ -222,6 +197,107 @@ impl<'r> Removal<'r> {
         })
     }
 
+    /// The move of a piece, from those of all that are nearer.
+    fn settle(&self, step: &Taken, moves: &BTreeMap<PlacedId, Move>) -> Move {
+        let offset_of = |piece: PlacedId| moves.get(&piece).map_or([0.0; 3], |moved| moved.offset);
+        let parent = self.parent(step, moves);
+        let Some((direction, distance)) = step.way else {
+            return Move {
+                offset: parent.map_or([0.0; 3], offset_of),
+                way: None,
+            };
+        };
+        // A distance that the author states is from the piece's place, whatever else moves.
+        let base = if self.states_distance(step.piece) {
+            [0.0; 3]
+        } else {
+            parent.map_or([0.0; 3], offset_of)
+        };
+        Move {
+            offset: plus(base, times(unit(direction), distance)),
+            way: Some(Way {
+                parent,
+                direction,
+                distance,
+            }),
+        }
+    }
+
+    fn states_distance(&self, piece: PlacedId) -> bool {
+        self.explosion
+            .pulls
+            .iter()
+            .any(|pull| pull.piece == piece && pull.distance.is_some())
+    }
+
+    /// What a piece comes off, of all that was still there.
+    fn parent(&self, step: &Taken, moves: &BTreeMap<PlacedId, Move>) -> Option<PlacedId> {
+        let way = step.way.map_or([0.0; 3], |(direction, _)| unit(direction));
+        let stated = self.states_distance(step.piece);
+        let candidate = |piece: PlacedId, area: f64| {
+            let moved = moves.get(&piece);
+            let offset = moved.map_or([0.0; 3], |moved| moved.offset);
+            Parent {
+                piece,
+                runs_into: !stated && self.runs_into(piece, moved, step.piece),
+                ahead: if stated { 0.0 } else { dot(offset, way) },
+                astray: offset.iter().map(|part| part.abs()).sum(),
+                area,
+            }
+        };
+        let touched = self
+            .contacts
+            .of_piece(step.piece)
+            .iter()
+            .filter(|touch| step.rest.contains(&touch.other))
+            .map(|touch| candidate(touch.other, touch.area()));
+        let in_the_way = moves
+            .keys()
+            .filter(|piece| step.rest.contains(piece))
+            .map(|piece| candidate(*piece, 0.0))
+            .filter(|candidate| candidate.runs_into);
+        touched
+            .chain(in_the_way)
+            .min_by(|a, b| {
+                // Off what would run into it; else off what has gone farthest the same way, or
+                // two would meet; else off what has stayed nearest to its place.
+                let farther = |a: &Parent, b: &Parent| b.astray.total_cmp(&a.astray);
+                b.runs_into
+                    .cmp(&a.runs_into)
+                    .then_with(|| {
+                        if a.runs_into && b.runs_into {
+                            farther(a, b)
+                        } else {
+                            std::cmp::Ordering::Equal
+                        }
+                    })
+                    .then(b.ahead.total_cmp(&a.ahead))
+                    .then(a.astray.total_cmp(&b.astray))
+                    .then(b.area.total_cmp(&a.area))
+            })
+            .map(|parent| parent.piece)
+    }
+
+    /// True where `mover` goes far enough to run into the place of `piece`.
+    fn runs_into(&self, mover: PlacedId, moved: Option<&Move>, piece: PlacedId) -> bool {
+        let Some(Move {
+            offset,
+            way: Some(way),
+        }) = moved
+        else {
+            return false;
+        };
+        let blocked = self
+            .blockers
+            .get(&(mover, way.direction))
+            .is_some_and(|list| list.contains(&piece));
+        let start = self.contacts.place(mover);
+        let mut swept = start;
+        swept.join(&start.shifted(*offset));
+        let place = self.contacts.place(piece);
+        blocked && (0..3).all(|axis| swept.shared(&place, axis) > 0.0)
+    }
+
     /// The author's wish for a piece.
     fn wish(&self, piece: PlacedId) -> Option<(Direction, f64)> {
         let pull = self
@@ -239,7 +315,8 @@ impl<'r> Removal<'r> {
     /// The best way for a piece, and what it costs.
     fn cheapest(&self, piece: PlacedId) -> (f64, Option<(Direction, f64)>) {
         if let Some(wish) = self.wish(piece) {
-            return (0.0, Some(wish));
+            // What the author wishes is done, but first whatever is in the way goes.
+            return (self.stuck(piece, wish.0), Some(wish));
         }
         let touches = self.touches(piece).count();
         if touches == 0 {
@@ -247,17 +324,8 @@ impl<'r> Removal<'r> {
         }
         let mut best: Option<(f64, Direction)> = None;
         for way in Direction::ALL {
-            let in_the_way = self
-                .blockers
-                .get(&(piece, way))
-                .into_iter()
-                .flatten()
-                .filter(|other| self.rest.contains(other))
-                .count();
-            let stuck = if in_the_way > 0 { 1e9 } else { 0.0 };
-            let cost = stuck * f64::from(u32::try_from(in_the_way).unwrap_or(1))
-                + self.distance(piece, way)
-                + self.dislike(piece, way);
+            let cost =
+                self.stuck(piece, way) + self.distance(piece, way) + self.dislike(piece, way);
             if best.is_none_or(|(least, _)| cost < least) {
                 best = Some((cost, way));
             }
@@ -266,6 +334,18 @@ impl<'r> Removal<'r> {
             Some((cost, way)) => (cost, Some((way, self.distance(piece, way)))),
             None => (0.0, None),
         }
+    }
+
+    /// What it costs that others are still in the way: more than any distance.
+    fn stuck(&self, piece: PlacedId, way: Direction) -> f64 {
+        let in_the_way = self
+            .blockers
+            .get(&(piece, way))
+            .into_iter()
+            .flatten()
+            .filter(|other| self.rest.contains(other))
+            .count();
+        1e9 * f64::from(u32::try_from(in_the_way).unwrap_or(u32::MAX))
     }
 
     fn touches(&self, piece: PlacedId) -> impl Iterator<Item = &Touch> {

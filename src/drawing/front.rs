@@ -22,6 +22,8 @@ pub(super) struct FrontFace {
     pub(super) edges: Vec<[f64; 4]>,
     /// Where each ring begins and ends among its edges.
     pub(super) rings: Vec<Range<usize>>,
+    /// Around each ring.
+    pub(super) ring_bounds: Vec<Bounds>,
     /// Around it.
     pub(super) bounds: Bounds,
     /// Its plane: towards the eye it lies at `plane[0] * x + plane[1] * y + plane[2]`.
@@ -102,10 +104,12 @@ impl FrontFace {
         let mut depth = (f64::INFINITY, f64::NEG_INFINITY);
         let mut edges = Vec::new();
         let mut ranges = Vec::new();
+        let mut ring_bounds = Vec::new();
         for ring in rings {
             let start = edges.len();
+            let mut own = Bounds::NONE;
             for (point, next) in ring.iter().zip(ring.iter().cycle().skip(1)) {
-                bounds.take(point[0], point[1]);
+                own.take(point[0], point[1]);
                 depth = (depth.0.min(point[2]), depth.1.max(point[2]));
                 sum += (point[0] - first[0]) * nx
                     + (point[1] - first[1]) * ny
@@ -114,6 +118,8 @@ impl FrontFace {
                 edges.push([point[0], point[1], next[0], next[1]]);
             }
             ranges.push(start..edges.len());
+            bounds.join(&own);
+            ring_bounds.push(own);
         }
         let offset = sum / count;
         let (sx, sy) = (-nx / nw, -ny / nw);
@@ -129,6 +135,7 @@ impl FrontFace {
             source,
             edges,
             rings: ranges,
+            ring_bounds,
             bounds,
             plane,
             cosine: nw,
@@ -169,6 +176,7 @@ impl FrontFace {
             source: middle.source,
             edges,
             rings: std::iter::once(whole).collect(),
+            ring_bounds: vec![bounds],
             bounds,
             plane: [0, 1, 2].map(|i| mean(&|facet: &Self| facet.plane[i])),
             cosine: mean(&|facet: &Self| facet.cosine),

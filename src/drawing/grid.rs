@@ -38,6 +38,14 @@ impl Bounds {
             && other.low[1] < self.high[1]
     }
 
+    /// True where all of `other` lies inside.
+    pub(super) fn holds(&self, other: &Self) -> bool {
+        self.low[0] <= other.low[0]
+            && other.high[0] <= self.high[0]
+            && self.low[1] <= other.low[1]
+            && other.high[1] <= self.high[1]
+    }
+
     /// Width and height; zero around nothing.
     pub(super) fn size(&self) -> [f64; 2] {
         [

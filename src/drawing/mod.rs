@@ -30,6 +30,7 @@ mod step;
 mod svg;
 #[cfg(test)]
 mod tests;
+mod thinning;
 mod view;
 mod walls;
 mod ways;
@@ -51,7 +52,10 @@ use crate::rules::SoundBuild;
 use crate::solid::Solids;
 use crate::text::Fonts;
 
-use compose::Studio;
+use compose::{Shot, Studio};
+
+/// So many figures are staged at a time: enough to share out, few enough to hold.
+const BATCH: usize = 16;
 
 /// The figures of a plan by name: `cover`, `overview`, `exploded`, and `step-1`, `step-2`, … for
 /// the steps that have something to show.
@@ -80,19 +84,42 @@ fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
         fonts,
         contacts: &contacts,
     };
-    figures.insert("cover".to_owned(), whole::cover(&studio));
-    figures.insert("overview".to_owned(), whole::overview(&studio));
-    figures.insert(
-        "exploded".to_owned(),
-        whole::exploded(&studio, &mut blocking),
-    );
+    let mut staged: Vec<(String, Shot)> = vec![
+        ("cover".to_owned(), whole::cover(&studio)),
+        ("overview".to_owned(), whole::overview(&studio)),
+        (
+            "exploded".to_owned(),
+            whole::exploded(&studio, &mut blocking),
+        ),
+    ];
     let mut before = None;
     for (number, step) in build.steps.iter().enumerate() {
-        let drawn = step::draw_step(&studio, number, step, before, &mut blocking);
-        before = drawn.direction.or(before);
-        if !drawn.figure.marks.is_empty() {
-            figures.insert(format!("step-{}", number + 1), drawn.figure);
+        // A step that adds nothing and joins nothing has nothing to show.
+        if step.adds.is_empty() && step.joints.is_empty() {
+            continue;
+        }
+        let next = step::stage_step(&studio, number, step, before, &mut blocking);
+        before = next.direction.or(before);
+        staged.push((format!("step-{}", number + 1), next.shot));
+        if staged.len() >= BATCH {
+            draw_staged(&studio, &mut staged, &mut figures);
         }
     }
+    draw_staged(&studio, &mut staged, &mut figures);
     Drawings { figures }
+}
+
+/// Draws what is staged, and clears the stage; figures of which nothing is seen are left out.
+fn draw_staged(
+    studio: &Studio<'_>,
+    staged: &mut Vec<(String, Shot)>,
+    figures: &mut BTreeMap<String, Figure>,
+) {
+    let (names, shots): (Vec<String>, Vec<Shot>) = staged.drain(..).unzip();
+    let drawn = compose::figures(studio, &shots);
+    let seen = names
+        .into_iter()
+        .zip(drawn)
+        .filter(|(_, figure)| !figure.marks.is_empty());
+    figures.extend(seen);
 }

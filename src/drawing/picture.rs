@@ -9,6 +9,7 @@ use super::grid::Bounds;
 use super::hidden_lines::{VisibleLine, drawn_before};
 use super::pens::{MEDIUM_MM, NARROW_MM, PALE_INK, THIN_MM, TRACE_INK, WIDE_MM, dash_dot, line};
 use super::scene::{BodyId, EdgeKind, Scene, SceneEdge};
+use super::thinning::{thinned, thinned_ring};
 use super::view::{EDGE_ON, View};
 use super::walls::with_walls_together;
 use crate::display::{Ends, Mark, PT_PER_MM, Path, PathPiece, Pen, Spot, Tone};
@@ -116,7 +117,7 @@ pub(super) fn marks(
                 continue;
             }
             let spots: Vec<Spot> = points.iter().map(|point| sheet.spot(*point)).collect();
-            let path = polyline(&spots);
+            let path = polyline(&thinned(&spots));
             paths.entry(*rank).or_default().pieces.extend(path.pieces);
         }
     }
@@ -251,7 +252,7 @@ fn lay_fills(
         let pieces = &mut groups.entry((fill.body, tone)).or_default().pieces;
         for ring in fill.pieces.iter().flatten() {
             let spots: Vec<Spot> = ring.iter().map(|point| sheet.spot(*point)).collect();
-            pieces.extend(Path::polyline(&spots, Ends::Joined).pieces);
+            pieces.extend(Path::polyline(&thinned_ring(&spots), Ends::Joined).pieces);
         }
     }
     for ((_, level), path) in groups {

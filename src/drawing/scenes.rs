@@ -1,8 +1,15 @@
 //! Known scenes, to measure hidden lines by: the same in any program and language.
 
+use super::bodies::add_shell;
 use super::scene::{BodyId, Scene};
+use crate::build::Part;
+use crate::geometry::{Interval, PlanePoint, Side};
+use crate::model::{Feature, FeatureShape, HolePurpose, Holes, MaterialId};
+use crate::solid::solid;
+use crate::source::Span;
+use crate::units::Length;
 
-/// `boxes:N[:SEED]` or `stack`; none for any other name.
+/// `boxes:N[:SEED]`, `stack` or `panel`; none for any other name.
 pub fn by_name(name: &str) -> Option<Scene> {
     let mut words = name.split(':');
     match words.next()? {
@@ -12,6 +19,7 @@ pub fn by_name(name: &str) -> Option<Scene> {
             Some(boxes(count, seed))
         }
         "stack" => Some(stack()),
+        "panel" => Some(panel()),
         _ => None,
     }
 }
@@ -78,6 +86,48 @@ pub fn stack() -> Scene {
         scene.add_box(BodyId(body), mm(low), mm(high));
     }
     scene
+}
+
+/// A panel of 600 by 300 by 18 mm with 200 through holes of 20 mm, 20 by 10.
+pub fn panel() -> Scene {
+    let positions = (0..20)
+        .flat_map(|i| (0..10).map(move |j| PlanePoint::new(mm(15 + 30 * i), mm(15 + 30 * j))))
+        .collect();
+    let feature = Feature {
+        shape: FeatureShape::Holes(Holes {
+            side: Side::Face,
+            diameter: mm(20),
+            depth: None,
+            counterbore: None,
+            countersink: None,
+            positions,
+            grid: None,
+            purpose: HolePurpose::Described,
+        }),
+        span: Span::default(),
+    };
+    let part = Part {
+        name: "panel".to_owned(),
+        title: "Panel".to_owned(),
+        label: "A".to_owned(),
+        material: MaterialId(0),
+        extent: [600, 300, 18].map(|size| Interval::of(mm(size))),
+        grain_along_length: true,
+        layers: 1,
+        oversize: Length::ZERO,
+        count: 1,
+        mirrored: 0,
+        note: None,
+        features: vec![feature],
+        span: Span::default(),
+    };
+    let mut scene = Scene::new();
+    add_shell(&mut scene, BodyId(0), &solid(&part, None).fine, [0.0; 3]);
+    scene
+}
+
+fn mm(mm: i64) -> Length {
+    Length::from_mm(mm)
 }
 
 /// The boxes of [`stack`], in millimetres.

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::blocking::Blocking;
 use super::bodies::{Grade, add_piece};
-use super::compose::{Staging, Studio, WIDTH_MM, bounds_of, fit, referenced_figure};
+use super::compose::{Beside, Shot, Staging, Studio, WIDTH_MM, bounds_of, fit};
 use super::contacts::Box3;
 use super::explode::{Explosion, Move, explode};
 use super::fittings::{add_fittings, room_for_dowels};
@@ -17,7 +17,7 @@ use super::ways::ways;
 use super::whole::{body, grade};
 use super::words;
 use crate::build::{PlacedId, Step};
-use crate::display::{Figure, PT_PER_MM};
+use crate::display::PT_PER_MM;
 
 /// Height that a step's figure may take, in millimetres.
 const STEP_MM: f64 = 98.0;
@@ -31,8 +31,8 @@ const MOST_QUIET: usize = 6;
 const THINNEST_MM: f64 = 0.42;
 
 /// A step's figure and the direction it is seen from, for the next one to follow.
-pub(super) struct DrawnStep {
-    pub(super) figure: Figure,
+pub(super) struct StagedStep {
+    pub(super) shot: Shot,
     pub(super) direction: Option<[i64; 3]>,
 }
 
@@ -46,14 +46,14 @@ struct Arrangement {
     subject: Subject,
 }
 
-/// Draws step `number`, of which the one before was seen from `before`.
-pub(super) fn draw_step(
+/// Stages step `number`, of which the one before was seen from `before`.
+pub(super) fn stage_step(
     studio: &Studio<'_>,
     number: usize,
     step: &Step,
     before: Option<[i64; 3]>,
     blocking: &mut Blocking<'_>,
-) -> DrawnStep {
+) -> StagedStep {
     let asked = (!step.look.is_empty()).then(|| View::from_looks(&step.look));
     let usual = View::from_direction(before.unwrap_or(View::ISOMETRIC));
     let arranged = arrange(studio, number, step, &asked.unwrap_or(usual), blocking);
@@ -62,16 +62,14 @@ pub(super) fn draw_step(
         None => Some(best_direction(&arranged.subject, before)),
     };
     let view = asked.unwrap_or_else(|| View::from_direction(direction.unwrap_or(View::ISOMETRIC)));
-    let staging = stage(studio, step, &arranged, &view);
-    let figure = referenced_figure(
-        studio,
-        &staging,
-        &view,
-        STEP_MM,
-        &named(studio, step, &arranged),
-        words::step(studio.build, number, step, &arranged.moves),
-    );
-    DrawnStep { figure, direction }
+    let shot = Shot {
+        staging: stage(studio, step, &arranged, &view),
+        view,
+        height_mm: STEP_MM,
+        beside: Beside::References(named(studio, step, &arranged)),
+        alternative: words::step(studio.build, number, step, &arranged.moves),
+    };
+    StagedStep { shot, direction }
 }
 
 fn arrange(
@@ -82,7 +80,11 @@ fn arrange(
     blocking: &mut Blocking<'_>,
 ) -> Arrangement {
     let new: Vec<PlacedId> = known(studio, &step.adds);
-    let built = around(studio, &earlier(studio, number), &new);
+    let built = if stands_apart(studio, step, &new) {
+        Vec::new()
+    } else {
+        around(studio, &earlier(studio, number), &new)
+    };
     let moves = explode(
         studio.build,
         studio.contacts,
@@ -132,6 +134,19 @@ fn earlier(studio: &Studio<'_>, number: usize) -> Vec<PlacedId> {
     let steps = studio.build.steps.iter().take(number);
     let pieces: Vec<PlacedId> = steps.flat_map(|step| step.adds.iter().copied()).collect();
     known(studio, &pieces)
+}
+
+/// True for a step that puts pieces together without joining them to what is built: it is shown
+/// by itself, as large as the page allows.
+fn stands_apart(studio: &Studio<'_>, step: &Step, new: &[PlacedId]) -> bool {
+    let own: BTreeSet<PlacedId> = new.iter().copied().collect();
+    let mut joints = step
+        .joints
+        .iter()
+        .filter_map(|index| studio.build.joints.get(*index))
+        .peekable();
+    joints.peek().is_some()
+        && joints.all(|joint| own.contains(&joint.part) && own.contains(&joint.to))
 }
 
 /// All that is built, or of much the pieces around what comes in.

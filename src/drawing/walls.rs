@@ -27,7 +27,11 @@ pub(super) fn with_walls_together(front: Front) -> Front {
             .or_default()
             .push(face);
     }
-    let mut faces: Vec<FrontFace> = groups.into_values().flat_map(together).collect();
+    let mut faces: Vec<FrontFace> = groups
+        .into_values()
+        .flat_map(connected)
+        .flat_map(together)
+        .collect();
     faces.sort_by(|a, b| {
         b.depth
             .1
@@ -35,6 +39,40 @@ pub(super) fn with_walls_together(front: Front) -> Front {
             .then(a.source.cmp(&b.source))
     });
     Front::of(faces)
+}
+
+/// Facets of one surface sorted into those that share edges: the holes of a row are one surface
+/// to the solid, and each is a wall of its own to the eye.
+fn connected(facets: Vec<FrontFace>) -> Vec<Vec<FrontFace>> {
+    if facets.len() < 2 * FEWEST {
+        return vec![facets];
+    }
+    let mut parent: Vec<usize> = (0..facets.len()).collect();
+    let mut first_at: BTreeMap<(GridPoint, GridPoint), usize> = BTreeMap::new();
+    for (number, facet) in facets.iter().enumerate() {
+        for [ax, ay, bx, by] in &facet.edges {
+            let (a, b) = (on_grid(*ax, *ay), on_grid(*bx, *by));
+            let other = *first_at.entry((a.min(b), a.max(b))).or_insert(number);
+            let (one, two) = (root(&parent, other), root(&parent, number));
+            if let Some(slot) = parent.get_mut(one.max(two)) {
+                *slot = one.min(two);
+            }
+        }
+    }
+    let mut walls: BTreeMap<usize, Vec<FrontFace>> = BTreeMap::new();
+    for (number, facet) in facets.into_iter().enumerate() {
+        walls.entry(root(&parent, number)).or_default().push(facet);
+    }
+    walls.into_values().collect()
+}
+
+/// The first facet of the wall that a facet belongs to.
+fn root(parent: &[usize], number: usize) -> usize {
+    let mut at = number;
+    while let Some(next) = parent.get(at).copied().filter(|next| *next != at) {
+        at = next;
+    }
+    at
 }
 
 /// One face in place of the facets of a small round wall, or the facets as they are.

@@ -1,7 +1,7 @@
 //! Lines in the air from an exploded piece to its place.
 
 use super::blocking::Blocking;
-use super::contacts::{Box3, Contacts, Touch};
+use super::contacts::{Box3, Contacts, TOUCHING, Touch};
 use super::explode::Move;
 use super::view::{WorldPoint, plus};
 use crate::build::PlacedId;
@@ -47,6 +47,7 @@ pub(super) fn ways(
         // Where faces part, the line goes through both of them; along a channel it goes anywhere.
         let mut holds = |point: WorldPoint| {
             touch.axis != along
+                || touch.shared.size(along) > TOUCHING
                 || (blocking.holds(piece, way.direction.opposite(), point)
                     && blocking.holds(touch.other, way.direction, point))
         };

@@ -4,9 +4,7 @@ use std::collections::BTreeMap;
 
 use super::blocking::Blocking;
 use super::bodies::{Grade, add_piece};
-use super::compose::{
-    Staging, Studio, WIDTH_MM, area_of, bounds_of, fit, framed, referenced_figure,
-};
+use super::compose::{Beside, Shot, Staging, Studio, WIDTH_MM, bounds_of, fit, framed};
 use super::contacts::Box3;
 use super::dimensions::overall_dimensions;
 use super::explode::{Explosion, Move, explode};
@@ -16,7 +14,7 @@ use super::scene::BodyId;
 use super::view::View;
 use super::ways::ways;
 use super::words;
-use crate::build::PlacedId;
+use crate::build::{PlacedId, Pull};
 use crate::display::{Figure, PT_PER_MM, Spot};
 use crate::geometry::Interval;
 
@@ -72,31 +70,39 @@ fn assembled(studio: &Studio<'_>, ink: Ink, view: &View, height_mm: f64) -> Stag
 }
 
 /// The shaded view for the cover.
-pub(super) fn cover(studio: &Studio<'_>) -> Figure {
+pub(super) fn cover(studio: &Studio<'_>) -> Shot {
     let view = View::from_direction(View::ISOMETRIC);
-    let staging = assembled(studio, Ink::Shaded, &view, COVER_MM);
-    referenced_figure(
-        studio,
-        &staging,
-        &view,
-        COVER_MM,
-        &BTreeMap::new(),
-        words::cover(studio.build),
-    )
+    Shot {
+        staging: assembled(studio, Ink::Shaded, &view, COVER_MM),
+        view,
+        height_mm: COVER_MM,
+        beside: Beside::References(BTreeMap::new()),
+        alternative: words::cover(studio.build),
+    }
 }
 
 /// The whole with width, depth and height in both systems.
-pub(super) fn overview(studio: &Studio<'_>) -> Figure {
+pub(super) fn overview(studio: &Studio<'_>) -> Shot {
     let view = View::from_direction(View::ISOMETRIC);
-    let staging = assembled(studio, Ink::New, &view, OVERVIEW_MM);
-    let picture = Picture::take(&staging.scene, &view);
+    Shot {
+        staging: assembled(studio, Ink::New, &view, OVERVIEW_MM),
+        view,
+        height_mm: OVERVIEW_MM,
+        beside: Beside::Dimensions,
+        alternative: words::overview(studio.build),
+    }
+}
+
+/// A picture with the overall dimensions of the build.
+pub(super) fn dimensioned_figure(studio: &Studio<'_>, shot: &Shot, picture: &Picture) -> Figure {
     let scale = fit(
         &picture.bounds,
         WIDTH_MM - DIMENSIONS_MM,
-        OVERVIEW_MM - DIMENSIONS_MM / 2.0,
+        shot.height_mm - DIMENSIONS_MM / 2.0,
     );
     let sheet = Sheet::new(&picture.bounds, scale, Spot::default());
-    let mut drawn = marks(&staging.scene, &view, &picture, &staging.inks, &sheet);
+    let staging = &shot.staging;
+    let mut drawn = marks(&staging.scene, &shot.view, picture, &staging.inks, &sheet);
     let mut overall = Box3::NONE;
     for place in &studio.contacts.boxes {
         overall.join(place);
@@ -106,20 +112,28 @@ pub(super) fn overview(studio: &Studio<'_>) -> Figure {
             studio.fonts,
             &overall,
             sizes.map(Interval::size),
-            &view,
+            &shot.view,
             &sheet,
             studio.build.plan.precision,
         );
         drawn.extend(dimensions);
     }
-    let _ = area_of(&picture.bounds, &sheet);
-    framed(drawn, words::overview(studio.build))
+    framed(drawn, shot.alternative.clone())
 }
 
 /// Everything exploded, with a reference to every part.
-pub(super) fn exploded(studio: &Studio<'_>, blocking: &mut Blocking<'_>) -> Figure {
+pub(super) fn exploded(studio: &Studio<'_>, blocking: &mut Blocking<'_>) -> Shot {
     let view = View::from_direction(View::ISOMETRIC);
     let all: Vec<PlacedId> = in_step_order(studio);
+    // The author's directions hold here too; distances are for views of one step.
+    let steps = studio.build.steps.iter();
+    let pulls: Vec<Pull> = steps
+        .flat_map(|step| step.pulls.iter())
+        .map(|pull| Pull {
+            distance: None,
+            ..*pull
+        })
+        .collect();
     let moves = if all.len() <= MOST_EXPLODED {
         explode(
             studio.build,
@@ -128,7 +142,7 @@ pub(super) fn exploded(studio: &Studio<'_>, blocking: &mut Blocking<'_>) -> Figu
             &Explosion {
                 standing: &[],
                 moving: &all,
-                pulls: &[],
+                pulls: &pulls,
                 room: &BTreeMap::new(),
                 view,
             },
@@ -169,14 +183,13 @@ pub(super) fn exploded(studio: &Studio<'_>, blocking: &mut Blocking<'_>) -> Figu
     }
     let named: BTreeMap<PlacedId, Weight> =
         all.iter().map(|piece| (*piece, Weight::Strong)).collect();
-    referenced_figure(
-        studio,
-        &staging,
-        &view,
-        EXPLODED_MM,
-        &named,
-        words::exploded(studio.build),
-    )
+    Shot {
+        staging,
+        view,
+        height_mm: EXPLODED_MM,
+        beside: Beside::References(named),
+        alternative: words::exploded(studio.build),
+    }
 }
 
 /// Pieces in the order of the steps, then those that no step adds.

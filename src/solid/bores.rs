@@ -5,12 +5,13 @@
 
 use super::layers::{Cutter, Detail, discs, is_small, surface_level};
 use super::measures::Measures;
+use super::plane_faces::{faces_of, level_facing, region_of};
 use super::stack::{Stack, level_of, other_axes, outward, place, place_vector};
 use super::types::{BodyEdge, BodyFace, Joining, Shell, SurfaceId};
 use super::walls::corner;
 use crate::build::Part;
 use crate::geometry::region::{Origin, ring_area_mm2};
-use crate::geometry::{Circle, PartAxis, PlanePoint, Region, Side};
+use crate::geometry::{Circle, PlanePoint, Region, Side};
 use crate::model::{FeatureShape, Holes};
 use crate::units::Length;
 
@@ -136,20 +137,11 @@ fn open_side(
     let normal = outward(side);
     let level = level_of(&stack.extent, side);
     let plane = other_axes(side.axis());
-    let axis = side.axis().index();
-    let on_side = |face: &BodyFace| {
-        face.normal == normal
-            && face
-                .rings
-                .iter()
-                .flatten()
-                .all(|point| point.get(axis) == Some(&level.nm()))
-    };
     let mut walls: Vec<Region> = Vec::new();
     shell.faces.retain(|face| {
-        let taken = on_side(face);
+        let taken = level_facing(face, side) == Some(level);
         if taken {
-            walls.extend(face.rings.first().map(|ring| flat_polygon(ring, plane)));
+            walls.push(region_of(face, plane));
         }
         !taken
     });
@@ -171,33 +163,12 @@ fn open_side(
                 });
             }
         }
-        *next += 1;
-        shell.faces.push(BodyFace {
-            surface: SurfaceId(*next),
-            normal,
-            rings: shape
-                .rings
-                .iter()
-                .map(|ring| {
-                    ring.iter()
-                        .map(|edge| place(plane, edge.from, level))
-                        .collect()
-                })
-                .collect(),
-        });
     }
-}
-
-fn flat_polygon(ring: &[super::types::Point], plane: [PartAxis; 2]) -> Region {
-    let [first, second] = plane.map(PartAxis::index);
-    let points: Vec<PlanePoint> = ring
-        .iter()
-        .filter_map(|point| {
-            let (x, y) = (point.get(first)?, point.get(second)?);
-            Some(PlanePoint::new(Length::from_nm(*x), Length::from_nm(*y)))
-        })
-        .collect();
-    Region::polygon(&points)
+    *next += 1;
+    let surface = SurfaceId(*next);
+    shell
+        .faces
+        .extend(faces_of(&left, plane, level, normal, surface));
 }
 
 /// The walls and the floor of a bore.
@@ -273,8 +244,8 @@ fn lay_bore(
 
 fn lay_floor(floor: &Region, side: Side, level: Length, next: &mut u32, shell: &mut Shell) {
     let plane = other_axes(side.axis());
+    *next += 1;
     for shape in &floor.shapes {
-        *next += 1;
         for edge in shape.rings.iter().skip(1).flatten() {
             shell.edges.push(BodyEdge {
                 joining: Joining::Sharp,
@@ -282,20 +253,14 @@ fn lay_floor(floor: &Region, side: Side, level: Length, next: &mut u32, shell: &
                 normals: [outward(side), place_vector(plane, edge.outward())],
             });
         }
-        shell.faces.push(BodyFace {
-            surface: SurfaceId(*next),
-            normal: outward(side),
-            rings: shape
-                .rings
-                .iter()
-                .map(|ring| {
-                    ring.iter()
-                        .map(|edge| place(plane, edge.from, level))
-                        .collect()
-                })
-                .collect(),
-        });
     }
+    shell.faces.extend(faces_of(
+        floor,
+        plane,
+        level,
+        outward(side),
+        SurfaceId(*next),
+    ));
 }
 
 /// Circles on the surface where small holes begin and where they come out.

@@ -4,6 +4,7 @@ use super::arris;
 use super::bores;
 use super::cone::{self, Cone};
 use super::measures::Measures;
+use super::plane_faces::join_strips;
 use super::pocket_hole;
 use super::stack::{Stack, extent_along, other_axes, sunk};
 use super::types::Shell;
@@ -63,6 +64,9 @@ pub(super) fn shell(part: &Part, stack: &Stack, detail: Detail) -> (Shell, Measu
     let mut shell = Shell::default();
     let mut measures = Measures::default();
     walls::build(stack, &layers, &cones, &mut shell, &mut measures);
+    if layers.len() > 1 {
+        join_strips(stack, &mut shell);
+    }
     if part.layers > 1 && stack.axis == PartAxis::Thickness {
         walls::seams(stack, &layers, part.layers, &mut shell);
     }

@@ -14,6 +14,7 @@ mod cut;
 pub mod findings;
 mod layers;
 mod measures;
+mod plane_faces;
 mod pocket_hole;
 mod round;
 #[cfg(test)]
@@ -52,8 +53,8 @@ pub fn shape(build: &Build) -> Outcome<Solids> {
     }
 }
 
-/// One part in both grades of detail.
-fn solid(part: &Part, form: Option<MaterialForm>) -> PartSolid {
+/// One part in both grades of detail, cut from stock of a form.
+pub(crate) fn solid(part: &Part, form: Option<MaterialForm>) -> PartSolid {
     let stack = stack::Stack::of(part, form);
     let (fine, measures) = layers::shell(part, &stack, Detail::Everything);
     let coarse = if layers::has_small_holes(part) {

@@ -404,10 +404,10 @@ pub(crate) fn shelf_unit() -> Build {
         hardware: pocket_screw,
         from: [
             mm(if driven == Left { x + 26.0 } else { x - 26.0 }),
-            mm(276.0),
+            mm(286.0),
             mm(z),
         ],
-        to: [mm(x), mm(279.0), mm(z)],
+        to: [mm(x), mm(278.0), mm(z)],
         driven,
     };
     let dadoes: Vec<usize> = [low, high]
