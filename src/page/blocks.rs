@@ -184,6 +184,11 @@ impl<'d> Setter<'d, '_> {
             style.measure = Measure::Full;
         }
         self.lines(text, style, column, Align::Left);
+        if self.flow.is_boxed() {
+            // Half of what a caution says may be worse than nothing.
+            self.flow
+                .keep_from(first, self.room * 0.25, BreakCost::Kept);
+        }
         if let Some(slab) = self.flow.slabs.get_mut(first)
             && !id.is_empty()
         {

@@ -63,6 +63,22 @@ impl Slab<'_> {
         }
     }
 
+    /// Takes `points` off the height of a figure, where its lettering stays legible; none where
+    /// there is no figure or it cannot be smaller.
+    fn shrink_figure(&mut self, points: f64) -> Option<()> {
+        let Some(Placed::Figure { figure, at, scale }) = self.content.first_mut() else {
+            return None;
+        };
+        let smaller = 1.0 - points / self.height;
+        if *scale * smaller < legible(figure) {
+            return None;
+        }
+        at.x += figure.width * *scale * (1.0 - smaller) / 2.0;
+        *scale *= smaller;
+        self.height -= points;
+        Some(())
+    }
+
     /// Its top below a slab that ends at `down`.
     pub(super) fn top_after(&self, down: f64) -> f64 {
         let top = down + self.space;
@@ -215,23 +231,17 @@ impl<'d> Flow<'d> {
 
     /// Makes the figure among the slabs from `first` on smaller, where they then fit into `room`.
     pub(super) fn shrink_figure(&mut self, first: usize, room: f64) {
-        // Whatever comes out of a rounded grid has to fit as well.
-        let over = self.height_from(first) - room + GRID;
-        if over <= GRID {
-            return;
-        }
-        for slab in self.slabs.iter_mut().skip(first) {
-            let Some(Placed::Figure { figure, at, scale }) = slab.content.first_mut() else {
-                continue;
-            };
-            let smaller = 1.0 - over / slab.height;
-            if *scale * smaller < legible(figure) {
+        let mut over = self.height_from(first) - room;
+        // What stands on the grid moves by whole steps: one more may be needed.
+        for _ in 0..2 {
+            if over <= SLACK {
                 return;
             }
-            at.x += figure.width * *scale * (1.0 - smaller) / 2.0;
-            *scale *= smaller;
-            slab.height -= over;
-            return;
+            let mut slabs = self.slabs.iter_mut().skip(first);
+            if slabs.find_map(|slab| slab.shrink_figure(over)).is_none() {
+                return;
+            }
+            over = (self.height_from(first) - room).min(GRID);
         }
     }
 

@@ -56,7 +56,7 @@ pub(super) fn reading_width(size: f64) -> f64 {
 pub(super) fn below_table(class: &str) -> f64 {
     match class {
         // What a step needs goes on in the line below.
-        "step-needs" => GRID,
+        "step-needs" => GRID / 2.0,
         _ => GRID * 2.0,
     }
 }
