@@ -15,9 +15,8 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
         hazard: plain("Work that spins with the drill, and chips that fly."),
         consequence: plain("Hands and wrists are struck or cut, eyes are hurt."),
         avoidance: plain(
-            "Clamp the work on a backing board and set a depth stop. Wear no gloves, loose sleeves \
-             or open hair near a turning bit. Drill from both sides, or into the backing board, \
-             where a bit comes out.",
+            "Clamp the work on a backing board that the bit may run into, and set a depth stop. \
+             Wear no gloves, loose sleeves or open hair near a turning bit.",
         ),
         signs: vec![Sign::EYES],
         operation: Operation::Drilling,

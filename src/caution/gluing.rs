@@ -33,9 +33,8 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
         hazard: plain("Glue on skin and in eyes, and fingers under clamps."),
         consequence: plain("Some glues irritate, cause allergies or bond skin; clamps pinch."),
         avoidance: plain(
-            "Read the label and its data sheet. Air the room; wear gloves for epoxy, polyurethane \
-             and instant glue. Put everything together dry first, with clamps set, so that nothing \
-             is done in haste.",
+            "Read the label, air the room, and wear gloves for epoxy, polyurethane and instant \
+             glue. Put everything together dry and clamped first.",
         ),
         signs: vec![Sign::MANUAL, Sign::EYES, Sign::GLOVES],
         operation: Operation::Gluing,

@@ -127,13 +127,14 @@ impl NamedTool {
                 | Needed::Files
                 | Needed::Sanding
                 | Needed::Extraction => is_bare,
+                // One jig is enough, whatever its name.
+                Needed::PocketJig => true,
                 Needed::ChannelBit(_)
                 | Needed::MortiseBit(_)
                 | Needed::RoundOverBit(_)
                 | Needed::ChamferBit
                 | Needed::Bit(_)
                 | Needed::FlatBit(_)
-                | Needed::PocketJig
                 | Needed::SteppedBit(_)
                 | Needed::Clamps(None)
                 | Needed::Measuring

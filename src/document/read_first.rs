@@ -6,7 +6,7 @@ use super::context::{Facts, step_numbers};
 use super::measure::Measure;
 use super::wording::{self, TextPiece};
 use crate::build::SignalWord;
-use crate::caution::{Caution, Occasion, Sign};
+use crate::caution::{Caution, Occasion, Operation, Sign};
 use crate::units::Length;
 
 /// The figures of the chapter.
@@ -48,13 +48,19 @@ pub(super) struct CautionText {
 impl CautionText {
     /// A caution with its figures printed.
     pub(super) fn of(facts: &Facts, caution: &Caution) -> Self {
+        // What is said of bits is as fine as their sizes in the lists.
+        let pieces = if caution.operation == Operation::Drilling {
+            wording::fine_pieces
+        } else {
+            wording::pieces
+        };
         Self {
             id: caution.id,
             name: caution.name,
             signal: caution.signal,
-            hazard: wording::pieces(facts, &caution.hazard),
-            consequence: wording::pieces(facts, &caution.consequence),
-            avoidance: wording::pieces(facts, &caution.avoidance),
+            hazard: pieces(facts, &caution.hazard),
+            consequence: pieces(facts, &caution.consequence),
+            avoidance: pieces(facts, &caution.avoidance),
             signs: caution.signs.clone(),
             steps: step_numbers(&caution.occasions),
             cutting: caution.occasions.contains(&Occasion::Cutting),

@@ -20,7 +20,7 @@ use crate::build::{PlacedId, Step};
 use crate::display::PT_PER_MM;
 
 /// Height that a step's figure may take, in millimetres.
-const STEP_MM: f64 = 112.0;
+const STEP_MM: f64 = 98.0;
 /// A step shows all that is there where it is no more than this; of more, the pieces around.
 const MOST_BUILT: usize = 60;
 /// Rings of touching pieces shown around what comes in.

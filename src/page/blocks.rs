@@ -146,8 +146,9 @@ impl<'d> Setter<'d, '_> {
             Block::Framed { class, blocks } => self.framed(class, blocks, column),
             Block::Together { blocks } => {
                 let first = self.flow.slabs.len();
+                let above = self.flow.tied_height();
                 self.blocks(blocks, column.inside(0.0, 0.0));
-                self.flow.shrink_figure(first, self.room);
+                self.flow.shrink_figure(first, self.room - above);
                 self.flow.keep_from(first, self.room, BreakCost::Kept);
             }
             Block::Contents => self.contents(column),
@@ -183,6 +184,11 @@ impl<'d> Setter<'d, '_> {
             style.measure = Measure::Full;
         }
         self.lines(text, style, column, Align::Left);
+        if self.flow.is_boxed() {
+            // Half of what a caution says may be worse than nothing.
+            self.flow
+                .keep_from(first, self.room * 0.25, BreakCost::Kept);
+        }
         if let Some(slab) = self.flow.slabs.get_mut(first)
             && !id.is_empty()
         {

@@ -57,14 +57,12 @@ fn fill(flow: &Flow<'_>, first: usize, room: f64) -> Sheet {
 
 /// Where the first slab of a page begins: below a repeated head, inside a frame that goes on.
 fn start_of_page(flow: &Flow<'_>, slab: &Slab<'_>, number: usize) -> f64 {
-    let head = slab
-        .head
-        .and_then(|head| flow.heads.get(head))
-        .map_or(0.0, |head| head.height);
+    let head = slab.head.and_then(|head| flow.heads.get(head));
+    let (height, inset) = head.map_or((0.0, BOX_PAD), |head| (head.height, head.inset));
     let before = number.checked_sub(1).and_then(|n| flow.slabs.get(n));
     let continued =
         before.is_some_and(|before| before.boxes.iter().any(|b| slab.boxes.contains(b)));
-    head + if continued { BOX_PAD } else { 0.0 }
+    height + if continued { inset } else { 0.0 }
 }
 
 /// The slab that begins the next page, given the first one that does not fit on this.

@@ -1,6 +1,6 @@
 //! The flow: a column of slabs, set but not yet on pages.
 
-use crate::display::{Area, Mark, Path, PathPiece, Spot};
+use crate::display::{Area, Figure, Mark, Path, PathPiece, Spot};
 use crate::text::TextStyle;
 
 use super::Placed;
@@ -63,6 +63,22 @@ impl Slab<'_> {
         }
     }
 
+    /// Takes `points` off the height of a figure, where its lettering stays legible; none where
+    /// there is no figure or it cannot be smaller.
+    fn shrink_figure(&mut self, points: f64) -> Option<()> {
+        let Some(Placed::Figure { figure, at, scale }) = self.content.first_mut() else {
+            return None;
+        };
+        let smaller = 1.0 - points / self.height;
+        if *scale * smaller < legible(figure) {
+            return None;
+        }
+        at.x += figure.width * *scale * (1.0 - smaller) / 2.0;
+        *scale *= smaller;
+        self.height -= points;
+        Some(())
+    }
+
     /// Its top below a slab that ends at `down`.
     pub(super) fn top_after(&self, down: f64) -> f64 {
         let top = down + self.space;
@@ -74,8 +90,19 @@ impl Slab<'_> {
     }
 }
 
-/// A figure is made this much smaller at most to stand on one page with its heading or its text.
-pub(super) const LEAST_SHRINK: f64 = 0.7;
+/// A figure is made this much smaller at most to stand on one page with its heading.
+pub(super) const LEAST_SHRINK: f64 = 0.75;
+/// No lettering of a figure that is made smaller for the text around it is smaller than that.
+const LEAST_LETTERING: f64 = 7.0;
+
+/// The scale at which the smallest lettering of a figure is just legible.
+fn legible(figure: &Figure) -> f64 {
+    let sizes = figure.marks.iter().filter_map(|mark| match mark {
+        Mark::Text(run) => Some(run.size),
+        Mark::Stroke { .. } | Mark::Fill { .. } | Mark::Link { .. } => None,
+    });
+    LEAST_LETTERING / sizes.fold(LEAST_LETTERING * 2.0, f64::min)
+}
 
 /// Two heights that differ by less are one, in points.
 pub(super) const SLACK: f64 = 0.01;
@@ -90,10 +117,12 @@ pub(super) struct PageNumber {
     pub(super) style: TextStyle,
 }
 
-/// The head of a table, for the tops of pages.
+/// The head of a table or the signal word of a box, for the tops of pages.
 #[derive(Debug)]
 pub(super) struct Head {
     pub(super) height: f64,
+    /// Free space above it where it stands in a frame that goes on from the page before.
+    pub(super) inset: f64,
     pub(super) marks: Vec<Mark>,
 }
 
@@ -202,23 +231,17 @@ impl<'d> Flow<'d> {
 
     /// Makes the figure among the slabs from `first` on smaller, where they then fit into `room`.
     pub(super) fn shrink_figure(&mut self, first: usize, room: f64) {
-        // Whatever comes out of a rounded grid has to fit as well.
-        let over = self.height_from(first) - room + GRID;
-        if over <= GRID {
-            return;
-        }
-        for slab in self.slabs.iter_mut().skip(first) {
-            let Some(Placed::Figure { figure, at, scale }) = slab.content.first_mut() else {
-                continue;
-            };
-            let smaller = 1.0 - over / slab.height;
-            if smaller < LEAST_SHRINK {
+        let mut over = self.height_from(first) - room;
+        // What stands on the grid moves by whole steps: one more may be needed.
+        for _ in 0..2 {
+            if over <= SLACK {
                 return;
             }
-            at.x += figure.width * *scale * (1.0 - smaller) / 2.0;
-            *scale *= smaller;
-            slab.height -= over;
-            return;
+            let mut slabs = self.slabs.iter_mut().skip(first);
+            if slabs.find_map(|slab| slab.shrink_figure(over)).is_none() {
+                return;
+            }
+            over = (self.height_from(first) - room).min(GRID);
         }
     }
 

@@ -6,7 +6,7 @@ use crate::text::{Anchor, TextStyle, text_mark};
 
 use super::Placed;
 use super::blocks::{Column, Setter};
-use super::flow::{BOX_PAD, Box, BreakCost, Slab};
+use super::flow::{BOX_PAD, Box, BreakCost, Head, Slab};
 use super::inline::plain;
 use super::style::{GRID, QUIET, baseline};
 
@@ -14,6 +14,10 @@ use super::style::{GRID, QUIET, baseline};
 const BAR: f64 = 17.5;
 /// Between the frame and its text.
 const INSET: f64 = 10.5;
+
+/// A box no higher than this part of a page is kept in one piece; a higher one goes on under
+/// its signal word.
+const SMALL: f64 = 0.4;
 
 /// How a class of box is drawn.
 #[derive(Clone, Copy)]
@@ -30,6 +34,8 @@ enum Bar {
     Black,
     Outlined,
     None,
+    /// Not even a word: the text has its own.
+    Absent,
 }
 
 fn look(class: &str) -> Look {
@@ -52,6 +58,12 @@ fn look(class: &str) -> Look {
             tone: Tone::BLACK,
             bar: Bar::Outlined,
             word: word.face(Face::Italic),
+        },
+        "again" => Look {
+            frame: 1.2,
+            tone: Tone::BLACK,
+            bar: Bar::Absent,
+            word,
         },
         _ => Look {
             frame: 0.5,
@@ -84,6 +96,7 @@ impl<'d> Setter<'d, '_> {
         });
         let mut slab = self.signal(look, class, &word, column);
         slab.space = space;
+        let head = self.repeated(&slab);
         self.flow.push(slab);
         self.flow.tie();
         self.flow.space_after(0.0);
@@ -91,10 +104,29 @@ impl<'d> Setter<'d, '_> {
         // What the last block asks for below it is the frame's own inset here.
         self.flow.space_after(0.0);
         self.flow.tie();
-        self.flow.push(Slab::new(GRID * 1.25));
+        self.flow.push(Slab::new(BOX_PAD));
         self.flow.close_box();
-        self.flow.keep_from(first, self.room, BreakCost::Kept);
+        for slab in self.flow.slabs.iter_mut().skip(first + 1) {
+            slab.head.get_or_insert(head);
+        }
+        if self.flow.height_from(first) <= self.room * SMALL {
+            self.flow.keep_from(first, self.room, BreakCost::Kept);
+        }
         self.flow.space_after(GRID * 1.5);
+    }
+
+    /// Keeps the signal word for the pages on which its box goes on; its number.
+    fn repeated(&mut self, signal: &Slab<'d>) -> usize {
+        let marks = signal.content.iter().filter_map(|placed| match placed {
+            Placed::Mark(mark) => Some(mark.clone()),
+            Placed::Figure { .. } => None,
+        });
+        self.flow.heads.push(Head {
+            height: signal.height,
+            inset: 0.0,
+            marks: marks.collect(),
+        });
+        self.flow.heads.len() - 1
     }
 
     /// The slab with the signal word.
@@ -103,6 +135,7 @@ impl<'d> Setter<'d, '_> {
         let mut slab = Slab::new(match look.bar {
             Bar::Black | Bar::Outlined => BAR + BOX_PAD - 1.0,
             Bar::None => BAR + 3.0,
+            Bar::Absent => return Slab::new(BOX_PAD),
         });
         let mut marks = Vec::new();
         let bar = Area {
@@ -127,7 +160,7 @@ impl<'d> Setter<'d, '_> {
                     dashes: Vec::new(),
                 },
             }),
-            Bar::None => {}
+            Bar::None | Bar::Absent => {}
         }
         let mut x = column.x + INSET;
         let down = if look.bar == Bar::None { 3.0 } else { 0.0 };

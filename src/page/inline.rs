@@ -207,11 +207,19 @@ const TAG_HEIGHT: f64 = 1.5;
 
 /// Room beside a label's letters: a single one stands in a ring.
 fn label_pad(text: &str, size: f64) -> f64 {
-    if text.chars().count() < 2 {
-        // Capitals are about 0.65 wide; the ring is drawn around the middle of the run.
-        size * (LABEL_HEIGHT - 0.62) / 2.0
-    } else {
-        size * 0.5
+    let mut letters = text.chars();
+    match (letters.next(), letters.next()) {
+        (Some(letter), None) => {
+            // Bold capitals at size 1; the run is as wide as its ring, drawn around its middle.
+            let width = match letter {
+                'I' | 'J' | '1' => 0.36,
+                'M' | 'W' => 0.94,
+                'O' | 'Q' | 'G' | 'N' | 'H' | 'U' | 'D' => 0.77,
+                _ => 0.6,
+            };
+            size * (LABEL_HEIGHT + 0.1 - width) / 2.0
+        }
+        _ => size * 0.5,
     }
 }
 

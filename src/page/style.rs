@@ -9,6 +9,7 @@
 //! | | `subtitle` | 14, grey, below the title |
 //! | | `lead` | 12, opens a chapter or says what a plan is for |
 //! | | `say` | what to do in a step: 11.5, legible at arm's length |
+//! | | `check` | body text as wide as its column: what to check in a step |
 //! | | `small` | 8, grey: terms, remarks below a table |
 //! | | `meta` | 9, grey, figures of one width: revision, date, mass, hours |
 //! | | `caption` | 8.5, grey: what stands below a figure or over a table |
@@ -21,9 +22,11 @@
 //! | box | `danger`, `warning` | heavy frame, white word on a black bar, alert triangle |
 //! | | `caution` | frame, black word over a rule, alert triangle |
 //! | | `notice` | thinner frame, slanted word, no triangle |
+//! | | `again` | frame without a signal word: names of hazards told before |
 //! | | `info` | thin grey frame, small word |
 //! | figure | `step` | at most 105 mm high, so that the text of its step stands below it |
 //! | table | any | thin rules, bold head, figures of one width |
+//! | | `step-needs` | as any, with less space below |
 //! | | `key` | a list of terms and values: first column bold, no rule at the top |
 //!
 //! An unknown class looks like none. Signal words follow the order and the use of the triangle
@@ -47,6 +50,15 @@ pub(super) const RUNNING_BASELINE: f64 = 46.0;
 /// Longest line of running text: about 75 characters, but no shorter than those of body text.
 pub(super) fn reading_width(size: f64) -> f64 {
     size.max(BODY.size) * 40.0
+}
+
+/// Free space below a table of a class.
+pub(super) fn below_table(class: &str) -> f64 {
+    match class {
+        // What a step needs goes on in the line below.
+        "step-needs" => GRID / 2.0,
+        _ => GRID * 2.0,
+    }
 }
 
 /// How high a figure of a class may be.
@@ -159,9 +171,16 @@ pub(super) fn paragraph(class: &str) -> ParagraphStyle {
             ..ParagraphStyle::new(regular(14.0).tone(QUIET), 21.0, 0.0, 14.0)
         },
         "lead" => ParagraphStyle::new(regular(12.0), 17.5, 7.0, 10.5),
-        "say" => ParagraphStyle::new(regular(11.5), 17.5, 7.0, 7.0),
+        "say" => ParagraphStyle::new(regular(11.5), 16.5, 7.0, 7.0),
+        "check" => ParagraphStyle {
+            measure: Measure::Full,
+            ..ParagraphStyle::new(BODY, 14.0, 0.0, 7.0)
+        },
         "small" => ParagraphStyle::new(regular(8.0).tone(QUIET), 10.5, 3.5, 3.5),
-        "meta" => ParagraphStyle::new(regular(9.0).tone(QUIET).tabular(), 14.0, 0.0, 0.0),
+        "meta" => ParagraphStyle {
+            measure: Measure::Full,
+            ..ParagraphStyle::new(regular(9.0).tone(QUIET).tabular(), 12.5, 0.0, 3.5)
+        },
         "caption" => ParagraphStyle {
             measure: Measure::Full,
             ..ParagraphStyle::new(CAPTION, CAPTION_LEADING, 3.5, 7.0)

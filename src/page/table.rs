@@ -6,9 +6,9 @@ use crate::text::{Line, TextStyle};
 
 use super::Placed;
 use super::blocks::{Column, Setter};
-use super::flow::{BreakCost, Head, Slab};
+use super::flow::{BOX_PAD, BreakCost, Head, Slab};
 use super::inline::Text;
-use super::style::{CELL, CELL_HEAD, CELL_LEADING, CELL_PAD, GRID, GUTTER, RULE, baseline};
+use super::style::{self, CELL, CELL_HEAD, CELL_LEADING, CELL_PAD, GRID, GUTTER, RULE, baseline};
 
 /// A table no higher than this part of a page is kept in one piece.
 const SMALL: f64 = 0.25;
@@ -81,7 +81,7 @@ impl<'d> Setter<'d, '_> {
         if self.flow.height_from(first) <= self.room * SMALL {
             self.flow.keep_from(first, self.room, BreakCost::Kept);
         }
-        self.flow.space_after(GRID * 2.0);
+        self.flow.space_after(style::below_table(&table.class));
     }
 
     fn head_height(&self, head: usize) -> f64 {
@@ -139,7 +139,11 @@ impl<'d> Setter<'d, '_> {
         self.flow.push(slab);
         self.flow.tie();
         repeated.then(|| {
-            self.flow.heads.push(Head { height, marks });
+            self.flow.heads.push(Head {
+                height,
+                inset: BOX_PAD,
+                marks,
+            });
             self.flow.heads.len() - 1
         })
     }
