@@ -2,8 +2,8 @@
 
 use crate::display::Spot;
 
-/// A spot this near to the line past it, in points, is not missed: a hundredth of a millimetre.
-const NOT_SEEN_PT: f64 = 0.03;
+/// A spot this near to the line past it, in points, is not missed: a sixtieth of a millimetre.
+const NOT_SEEN_PT: f64 = 0.045;
 
 /// A chain of spots without those that cannot be seen missing (Ramer 1972, Douglas and Peucker
 /// 1973: keep the spot farthest from the line between the ends, and go on on both sides of it).

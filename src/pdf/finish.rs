@@ -5,7 +5,7 @@ use std::io::Write;
 
 use flate2::Compression;
 use flate2::write::ZlibEncoder;
-use lopdf::{Dictionary, Document, Object, ObjectId, StringFormat, dictionary};
+use lopdf::{Dictionary, Document, Object, ObjectId, Stream, StringFormat, dictionary};
 
 use super::date::Date;
 use super::fonts::{UsedFonts, real};
@@ -68,23 +68,35 @@ const DEFLATE: u32 = 4;
 
 /// Deflates every stream that gains by it. The deflate in use is the portable one: those made for
 /// one kind of processor find other matches on another, and the bytes would differ.
+///
+/// Streams are shared out among the processor's cores; each is deflated for itself, so that it
+/// does not show which core did it.
 fn compress(document: &mut Document) {
-    for object in document.objects.values_mut() {
-        let Object::Stream(stream) = object else {
-            continue;
-        };
-        if !stream.allows_compression || stream.dict.has(b"Filter") {
-            continue;
+    let mut streams: Vec<&mut Stream> = document
+        .objects
+        .values_mut()
+        .filter_map(|object| object.as_stream_mut().ok())
+        .filter(|stream| stream.allows_compression && !stream.dict.has(b"Filter"))
+        .collect();
+    let workers = std::thread::available_parallelism().map_or(1, usize::from);
+    let share = streams.len().div_ceil(workers).max(1);
+    std::thread::scope(|scope| {
+        for own in streams.chunks_mut(share) {
+            scope.spawn(|| own.iter_mut().for_each(|stream| deflate(stream)));
         }
-        let room = Vec::with_capacity(stream.content.len() / 3);
-        let mut encoder = ZlibEncoder::new(room, Compression::new(DEFLATE));
-        let written = encoder.write_all(&stream.content);
-        if let (Ok(()), Ok(small)) = (written, encoder.finish())
-            && small.len() + 20 < stream.content.len()
-        {
-            stream.dict.set("Filter", "FlateDecode");
-            stream.set_content(small);
-        }
+    });
+}
+
+/// Deflates a stream where that makes it smaller.
+fn deflate(stream: &mut Stream) {
+    let room = Vec::with_capacity(stream.content.len() / 3);
+    let mut encoder = ZlibEncoder::new(room, Compression::new(DEFLATE));
+    let written = encoder.write_all(&stream.content);
+    if let (Ok(()), Ok(small)) = (written, encoder.finish())
+        && small.len() + 20 < stream.content.len()
+    {
+        stream.dict.set("Filter", "FlateDecode");
+        stream.set_content(small);
     }
 }
 
