@@ -50,7 +50,7 @@ fn innermost(rings: &[Vec<[f64; 2]>]) -> ([f64; 2], f64) {
                     window.low[0] + step[0] * f64::from(i),
                     window.low[1] + step[1] * f64::from(j),
                 ];
-                let inside = distance_inside(rings, point);
+                let inside = distance_beyond(rings, point, best.1);
                 if inside > best.1 {
                     best = (point, inside);
                 }
@@ -66,7 +66,13 @@ fn innermost(rings: &[Vec<[f64; 2]>]) -> ([f64; 2], f64) {
 }
 
 /// How far inside of the rings a point is; negative outside.
-pub(super) fn distance_inside(rings: &[Vec<[f64; 2]>], [x, y]: [f64; 2]) -> f64 {
+pub(super) fn distance_inside(rings: &[Vec<[f64; 2]>], point: [f64; 2]) -> f64 {
+    distance_beyond(rings, point, f64::NEG_INFINITY)
+}
+
+/// The same, or anything less than `least` as soon as it can be no more than that.
+fn distance_beyond(rings: &[Vec<[f64; 2]>], [x, y]: [f64; 2], least: f64) -> f64 {
+    let enough = if least > 0.0 { least * least } else { -1.0 };
     let mut inside = false;
     let mut nearest = f64::INFINITY;
     for ring in rings {
@@ -83,6 +89,9 @@ pub(super) fn distance_inside(rings: &[Vec<[f64; 2]>], [x, y]: [f64; 2]) -> f64 
             };
             let (ex, ey) = (x - a[0] - t * dx, y - a[1] - t * dy);
             nearest = nearest.min(ex * ex + ey * ey);
+            if nearest <= enough {
+                return f64::NEG_INFINITY;
+            }
         }
     }
     let nearest = nearest.sqrt();

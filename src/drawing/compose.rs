@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use super::anchor::anchor;
 use super::contacts::{Box3, Contacts};
+use super::fills::VisibleFill;
 use super::grid::Bounds;
 use super::picture::{Ink, Picture, Sheet, marks};
 use super::references::{COLUMN_MM, Reference, Weight, lay_references};
@@ -94,6 +95,34 @@ pub(super) struct Shot {
     pub(super) alternative: String,
 }
 
+impl Shot {
+    /// The picture, with the places where leaders end.
+    fn taken(&self) -> Taken {
+        let picture = Picture::take(&self.staging.scene, &self.view);
+        let mut fills: BTreeMap<BodyId, Vec<&VisibleFill>> = BTreeMap::new();
+        for fill in &picture.fills {
+            fills.entry(fill.body).or_default().push(fill);
+        }
+        let named = |body: &BodyId| match (&self.beside, self.staging.pieces.get(body)) {
+            (Beside::References(named), Some(piece)) => named.contains_key(piece),
+            (Beside::References(_) | Beside::Dimensions, _) => false,
+        };
+        let anchors = fills
+            .iter()
+            .filter(|(body, _)| named(body))
+            .filter_map(|(body, own)| Some((*body, anchor(own.iter().copied())?)))
+            .collect();
+        Taken { picture, anchors }
+    }
+}
+
+/// A picture and, for each body that is named, the place where its leader ends and how far that
+/// is from the edge of what is seen.
+struct Taken {
+    picture: Picture,
+    anchors: BTreeMap<BodyId, ([f64; 2], f64)>,
+}
+
 /// What stands beside a picture.
 pub(super) enum Beside {
     /// References to pieces, each with a weight; none where there are none.
@@ -116,29 +145,29 @@ pub(super) fn figures(studio: &Studio<'_>, shots: &[Shot]) -> Vec<Figure> {
             .enumerate()
             .skip(worker)
             .step_by(workers.max(1));
-        own.map(|(number, shot)| (number, Picture::take(&shot.staging.scene, &shot.view)))
+        own.map(|(number, shot)| (number, shot.taken()))
             .collect::<Vec<_>>()
     };
-    let mut pictures: BTreeMap<usize, Picture> = std::thread::scope(|scope| {
+    let mut taken: BTreeMap<usize, Taken> = std::thread::scope(|scope| {
         let others: Vec<_> = (1..workers)
             .map(|worker| scope.spawn(move || look(worker)))
             .collect();
-        let mut taken = look(0);
+        let mut all = look(0);
         for other in others {
-            taken.extend(other.join().unwrap_or_default());
+            all.extend(other.join().unwrap_or_default());
         }
-        taken.into_iter().collect()
+        all.into_iter().collect()
     });
     shots
         .iter()
         .enumerate()
         .map(
-            |(number, shot)| match (pictures.remove(&number), &shot.beside) {
-                (Some(picture), Beside::References(named)) => {
-                    referenced_figure(studio, shot, &picture, named)
+            |(number, shot)| match (taken.remove(&number), &shot.beside) {
+                (Some(taken), Beside::References(named)) => {
+                    referenced_figure(studio, shot, &taken, named)
                 }
-                (Some(picture), Beside::Dimensions) => {
-                    super::whole::dimensioned_figure(studio, shot, &picture)
+                (Some(taken), Beside::Dimensions) => {
+                    super::whole::dimensioned_figure(studio, shot, &taken.picture)
                 }
                 (None, _) => Figure::default(),
             },
@@ -150,10 +179,10 @@ pub(super) fn figures(studio: &Studio<'_>, shots: &[Shot]) -> Vec<Figure> {
 fn referenced_figure(
     studio: &Studio<'_>,
     shot: &Shot,
-    picture: &Picture,
+    taken: &Taken,
     named: &BTreeMap<PlacedId, Weight>,
 ) -> Figure {
-    let staging = &shot.staging;
+    let (staging, picture) = (&shot.staging, &taken.picture);
     let columns = if named.is_empty() {
         0.0
     } else {
@@ -162,7 +191,7 @@ fn referenced_figure(
     let scale = fit(&picture.bounds, WIDTH_MM - columns - 1.5, shot.height_mm);
     let sheet = Sheet::new(&picture.bounds, scale, Spot::default());
     let mut drawn = marks(&staging.scene, &shot.view, picture, &staging.inks, &sheet);
-    let references = references(studio, staging, picture, &sheet, named);
+    let references = references(studio, staging, &taken.anchors, &sheet, named);
     let area = area_of(&picture.bounds, &sheet);
     drawn.extend(lay_references(studio.fonts, &references, area));
     framed(drawn, shot.alternative.clone())
@@ -172,7 +201,7 @@ fn referenced_figure(
 fn references(
     studio: &Studio<'_>,
     staging: &Staging,
-    picture: &Picture,
+    anchors: &BTreeMap<BodyId, ([f64; 2], f64)>,
     sheet: &Sheet,
     named: &BTreeMap<PlacedId, Weight>,
 ) -> Vec<Reference> {
@@ -181,10 +210,8 @@ fn references(
         let (Some(weight), Some(part)) = (named.get(piece), studio.build.part_of(*piece)) else {
             continue;
         };
-        let own = picture.fills.iter().filter(|fill| fill.body == *body);
-        let found = anchor(own);
-        let (spot, room) = match found {
-            Some((point, room)) => (sheet.spot(point), room),
+        let (spot, room) = match anchors.get(body) {
+            Some((point, room)) => (sheet.spot(*point), *room),
             // Nothing of it is seen: it is counted with the others of its part, if there are.
             None => (Spot::default(), f64::NEG_INFINITY),
         };

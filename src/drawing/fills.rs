@@ -60,11 +60,12 @@ pub(super) fn visible_among(front: &Front) -> Vec<VisibleFill> {
     let mut seen = vec![usize::MAX; front.faces.len()];
     let mut hidden = vec![false; front.faces.len()];
     let mut fills = Vec::new();
+    let mut overlay: Overlay<i32> = Overlay::new(256);
     for (number, face) in front.faces.iter().enumerate() {
         match nearer_parts(front, number, &mut seen, &hidden) {
             None => hidden[number] = true,
             Some(clips) => {
-                let pieces = subtract(face, &clips);
+                let pieces = subtract(&mut overlay, face, &clips);
                 if pieces.is_empty() {
                     hidden[number] = true;
                 } else {
@@ -243,15 +244,15 @@ fn keep_positive(ring: &[[f64; 2]], gap: impl Fn(f64, f64) -> f64) -> Vec<[f64; 
 }
 
 /// A face without what lies over it.
-fn subtract(face: &FrontFace, clips: &[Rings]) -> Vec<Rings> {
+fn subtract(overlay: &mut Overlay<i32>, face: &FrontFace, clips: &[Rings]) -> Vec<Rings> {
     let own = rings_of(face);
     if clips.is_empty() && face.convex {
         return vec![own];
     }
-    let mut overlay: Overlay<i32> = Overlay::new(face.edges.len() + clips.len() * 4);
-    add_rings(&mut overlay, &own, ShapeType::Subject);
+    overlay.clear();
+    add_rings(overlay, &own, ShapeType::Subject);
     for rings in clips {
-        add_rings(&mut overlay, rings, ShapeType::Clip);
+        add_rings(overlay, rings, ShapeType::Clip);
     }
     overlay
         .overlay(OverlayRule::Difference, FillRule::NonZero)

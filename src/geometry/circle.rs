@@ -18,7 +18,7 @@ pub struct Circle {
 }
 
 /// Chords in a full turn of the smallest circles.
-const FEWEST_CHORDS: u32 = 64;
+const FEWEST_CHORDS: u32 = 32;
 /// Chords in a full turn of the largest circles.
 const MOST_CHORDS: u32 = 512;
 /// How far a chord may leave its arc before a circle gets more of them, in millimetres.
@@ -33,7 +33,7 @@ impl Circle {
         }
     }
 
-    /// How many chords a full turn has: 64, or twice as many until no chord leaves its arc by
+    /// How many chords a full turn has: 32, or twice as many until no chord leaves its arc by
     /// more than 0.06 mm.
     pub fn chords(self) -> u32 {
         let mut chords = FEWEST_CHORDS;
@@ -175,7 +175,7 @@ mod tests {
         let arc = Arc::through(at(10, 0), at(0, 10), at(-10, 0)).unwrap();
         assert_eq!(arc.circle.centre, at(0, 0));
         assert_eq!(arc.circle.radius, Length::from_mm(10));
-        assert_eq!(arc.vertices().len(), 32);
+        assert_eq!(arc.vertices().len(), 16);
         assert_eq!(arc.vertices().last(), Some(&at(-10, 0)));
         assert!(Arc::through(at(0, 0), at(5, 5), at(9, 9)).is_none());
     }
@@ -202,6 +202,6 @@ mod tests {
             }
             .chords()
         };
-        assert_eq!((chords(3), chords(300), chords(9000)), (64, 256, 512));
+        assert_eq!((chords(3), chords(300), chords(9000)), (32, 256, 512));
     }
 }
