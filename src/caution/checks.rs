@@ -86,6 +86,35 @@ fn a_caution_stands_before_its_act() {
 }
 
 #[test]
+fn a_step_that_adds_nothing_prepares_what_it_names() {
+    let mut build = sample::shelf_unit();
+    let mut before = build.steps[0].clone();
+    before.adds.clear();
+    before.joints.clear();
+    assert!(!before.says.is_empty(), "it names the side");
+    build.steps.insert(0, before);
+    let cautions = gather(&build, &lay_out(&build).value);
+    let routing = cautions.list.iter().find(|one| one.id == "routing");
+    assert_eq!(routing.unwrap().occasions, vec![Occasion::Step(0)]);
+}
+
+#[test]
+fn what_the_author_names_is_not_listed_twice() {
+    let mut build = sample::shelf_unit();
+    let has = |build: &crate::build::Build, text: &str| {
+        let cautions = gather(build, &lay_out(build).value);
+        cautions
+            .tools
+            .iter()
+            .any(|tool| words(&tool.name).contains(text))
+    };
+    assert!(has(&build, "Router with guide fence"));
+    build.steps[0].tools = vec!["Router".to_owned()];
+    assert!(has(&build, "Router") && !has(&build, "Router with guide fence"));
+    assert!(has(&build, "Straight router bit, 18 mm"));
+}
+
+#[test]
 fn signs_are_listed_once() {
     let signs = cautions().signs;
     assert!(signs.contains(&Sign::EYES) && signs.contains(&Sign::EARS));

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use super::tree::{Block, Document, Inline, ListMarker, Table};
 use super::{Templates, compose};
-use crate::build::Build;
+use crate::build::{Build, Wording, WordingPiece};
 use crate::caution::gather;
 use crate::display::Figure;
 use crate::finding::{Findings, Outcome};
@@ -286,6 +286,81 @@ fn a_caution_stands_before_the_text_of_its_step() {
     assert!(words.contains("CAUTION\nScrew points may come through: keep fingers away."));
 }
 
+/// The blocks of a step, and where the links in them lead.
+fn step_of(document: &Document, number: usize) -> (String, Vec<String>) {
+    let is_step = |block: &Block, number: usize| matches!(block, Block::Heading { id, .. } if *id == format!("step-{number}"));
+    let blocks: Vec<Block> = all(&document.blocks)
+        .into_iter()
+        .skip_while(|block| !is_step(block, number))
+        .take_while(|block| !is_step(block, number + 1))
+        .cloned()
+        .collect();
+    let mut targets = Vec::new();
+    for block in &blocks {
+        if let Block::Paragraph { text, .. } = block {
+            targets.extend(text.iter().filter_map(|inline| {
+                let Inline::Link { target, .. } = inline else {
+                    return None;
+                };
+                Some(target.clone())
+            }));
+        }
+    }
+    let step = Document {
+        blocks,
+        ..Document::default()
+    };
+    (text(&step), targets)
+}
+
+#[test]
+fn a_hazard_is_told_once_and_named_after() {
+    let document = shelf_unit();
+    // Feet of glued layers come in with the first step, glued joints with the second.
+    let told = "Put everything together dry and clamped first.";
+    assert!(step_of(&document, 1).0.contains(told));
+    let (second, targets) = step_of(&document, 2);
+    assert!(!second.contains(told));
+    assert!(
+        second.contains("CAUTION Before you start, again: glue and clamps (see Read first)."),
+        "{second}"
+    );
+    assert!(targets.contains(&"caution-gluing".to_owned()));
+    let places = all(&document.blocks).into_iter();
+    let told_in_full = places
+        .filter(|block| matches!(block, Block::Paragraph { id, .. } if id == "caution-gluing"));
+    assert_eq!(told_in_full.count(), 1);
+}
+
+#[test]
+fn a_step_that_adds_nothing_shows_nothing() {
+    let mut build = sample::shelf_unit();
+    let mut last = build.steps[2].clone();
+    last.title = "Oil it".to_owned();
+    last.adds.clear();
+    last.joints.clear();
+    build.steps.push(last);
+    let outcome = composed(&build, &Templates::shipped());
+    assert_eq!(said(&outcome.findings), Vec::<String>::new());
+    assert!(text(&outcome.value).contains("Step 4: Oil it"));
+}
+
+#[test]
+fn lengths_in_words_of_the_author_stand_in_both_systems() {
+    let mut build = sample::shelf_unit();
+    let plain = |text: &str| Wording {
+        pieces: vec![WordingPiece::Plain(text.to_owned())],
+    };
+    build.steps[0].checks = vec![plain("It stands 9 mm back.")];
+    build.steps[0].tools = vec!["20 mm Forstner bit".to_owned()];
+    let whole = text(&composed(&build, &Templates::shipped()).value);
+    assert!(
+        whole.contains("It stands 9\u{a0}mm (~11\u{2044}32\u{a0}in) back."),
+        "{whole}"
+    );
+    assert!(whole.contains("20\u{a0}mm (~25\u{2044}32\u{a0}in) Forstner bit"));
+}
+
 #[test]
 fn numbers_of_things_have_their_words() {
     let whole = text(&shelf_unit());
@@ -326,7 +401,7 @@ fn a_figure_that_is_not_there_is_found_and_left_out() {
     let outcome = compose(&build, &stock, &cautions, some, &[], &Templates::shipped());
     assert_eq!(
         said(&outcome.findings),
-        ["P025 template steps.xml.j2, line 8: there is no figure \"step-2\""]
+        ["P025 template steps.xml.j2, line 13: there is no figure \"step-2\""]
     );
     let shown = all(&outcome.value.blocks)
         .into_iter()

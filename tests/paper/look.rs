@@ -193,7 +193,7 @@ fn text_stands_on_one_grid_on_every_page() {
         // Baselines differ by the size; the tops of the lines are on the grid of 7 points.
         let leading = match line.size {
             size if size < 9.0 => 10.5,
-            size if size > 11.0 => 17.5,
+            size if size > 11.0 => 16.5,
             _ => 14.0,
         };
         let top = line.y - area.y - leading / 2.0 - line.size * 0.357;
@@ -219,6 +219,65 @@ fn heads_of_tables_and_running_heads_come_again() {
     assert_eq!(numbers.len(), count - 1, "none on the cover");
     assert_eq!(numbers[0].text, format!("page\u{a0}2 of {count}"));
     assert!(numbers.iter().all(|said| said.y < text_area(Paper::A4).y));
+}
+
+#[test]
+fn a_long_box_goes_on_under_its_signal_word_between_messages() {
+    let fonts = Fonts::shipped().unwrap();
+    let framed = Block::Framed {
+        class: "warning".to_owned(),
+        blocks: (0..16).map(|_| lines(4)).collect(),
+    };
+    let document = plain(vec![lines(20), framed]);
+    let pages = paginate(&document, &fonts, Paper::A4).value;
+    let said = said(&pages);
+    let words: Vec<&Said> = said.iter().filter(|s| s.text == "WARNING").collect();
+    let on: Vec<usize> = words.iter().map(|word| word.page).collect();
+    assert_eq!(on, [0, 1]);
+    assert!(words[1].y < text_area(Paper::A4).y + 17.5);
+    // No message is torn: each page has as many last lines as first ones.
+    for page in 0..2 {
+        let count = |line: &str| {
+            said.iter()
+                .filter(|s| s.page == page && s.text == line)
+                .count()
+        };
+        assert_eq!(count("line 0 of 4"), count("line 3 of 4"));
+    }
+}
+
+#[test]
+fn a_figure_gives_way_to_the_text_of_its_step_while_it_can_be_read() {
+    let fonts = Fonts::shipped().unwrap();
+    let step = |count| Block::Together {
+        blocks: vec![
+            Block::Figure {
+                class: "step".to_owned(),
+                name: "step".to_owned(),
+                caption: vec![],
+            },
+            lines(count),
+        ],
+    };
+    let scale = |count| {
+        let mut document = plain(vec![step(count)]);
+        let figure = drawing(&fonts, 240.0, 300.0);
+        document.figures.insert("step".to_owned(), figure);
+        let pages = paginate(&document, &fonts, Paper::A4).value;
+        let mut placed = pages.pages.iter().flat_map(|page| &page.content);
+        let scale = placed.find_map(|placed| match placed {
+            Placed::Figure { scale, .. } => Some(*scale),
+            Placed::Mark(_) => None,
+        });
+        (scale.unwrap(), pages.pages.len())
+    };
+    let (full, pages) = scale(10);
+    // 105 mm are 297.6 points.
+    assert!((full * 300.0 - 297.6).abs() < 0.1 && pages == 1);
+    let (smaller, pages) = scale(31);
+    assert!(smaller < full && pages == 1, "{smaller} on {pages} pages");
+    // So much text takes a second page, and the figure stays as it was.
+    assert_eq!(scale(50), (full, 2));
 }
 
 #[test]
