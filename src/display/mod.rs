@@ -43,6 +43,16 @@ pub enum PathPiece {
     Close,
 }
 
+impl PathPiece {
+    /// Where the pen is after it, if that is not where the ring began.
+    pub const fn end(&self) -> Option<Spot> {
+        match self {
+            Self::Move(to) | Self::Line(to) | Self::Curve(_, _, to) => Some(*to),
+            Self::Close => None,
+        }
+    }
+}
+
 /// Lines and curves, of one or more rings.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Path {
@@ -101,21 +111,60 @@ impl Path {
 
     /// Moved by `dx`, `dy`, in points.
     #[must_use]
-    pub fn shifted(&self, dx: f64, dy: f64) -> Self {
-        let pieces = self
-            .pieces
-            .iter()
-            .map(|piece| match *piece {
-                PathPiece::Move(to) => PathPiece::Move(to.shifted(dx, dy)),
-                PathPiece::Line(to) => PathPiece::Line(to.shifted(dx, dy)),
+    pub fn shifted(mut self, dx: f64, dy: f64) -> Self {
+        for piece in &mut self.pieces {
+            match piece {
+                PathPiece::Move(to) | PathPiece::Line(to) => *to = to.shifted(dx, dy),
                 PathPiece::Curve(a, b, to) => {
-                    PathPiece::Curve(a.shifted(dx, dy), b.shifted(dx, dy), to.shifted(dx, dy))
+                    *a = a.shifted(dx, dy);
+                    *b = b.shifted(dx, dy);
+                    *to = to.shifted(dx, dy);
                 }
-                PathPiece::Close => PathPiece::Close,
-            })
-            .collect();
-        Self { pieces }
+                PathPiece::Close => {}
+            }
+        }
+        self
     }
+
+    /// Calls `take` with spots whose extent is the path's own: ends of lines and curves, and
+    /// where a curve goes farthest to a side.
+    pub fn each_extreme(&self, mut take: impl FnMut(Spot)) {
+        let mut from = Spot::default();
+        for piece in &self.pieces {
+            if let PathPiece::Curve(a, b, to) = *piece {
+                let x = turning_points(from.x, a.x, b.x, to.x);
+                let y = turning_points(from.y, a.y, b.y, to.y);
+                for t in x.into_iter().chain(y).filter(|t| *t > 0.0 && *t < 1.0) {
+                    take(Spot::new(
+                        bezier(from.x, a.x, b.x, to.x, t),
+                        bezier(from.y, a.y, b.y, to.y, t),
+                    ));
+                }
+            }
+            if let Some(to) = piece.end() {
+                take(to);
+                from = to;
+            }
+        }
+    }
+}
+
+/// A cubic Bézier curve's coordinate at `t`.
+fn bezier(from: f64, a: f64, b: f64, to: f64, t: f64) -> f64 {
+    let u = 1.0 - t;
+    u * u * u * from + 3.0 * u * u * t * a + 3.0 * u * t * t * b + t * t * t * to
+}
+
+/// Where the derivative of a cubic Bézier curve's coordinate is zero; no number where it is not.
+fn turning_points(from: f64, a: f64, b: f64, to: f64) -> [f64; 2] {
+    let (p, q, r) = (a - from, b - a, to - b);
+    // p (1 − t)² + 2 q t (1 − t) + r t² = 0
+    let (square, linear) = (p - 2.0 * q + r, q - p);
+    if square.abs() < 1e-12 {
+        return [-p / (2.0 * linear), f64::NAN];
+    }
+    let root = (linear * linear - square * p).sqrt();
+    [(-linear + root) / square, (-linear - root) / square]
 }
 
 /// Whether a line of spots goes back to its beginning.
@@ -237,6 +286,16 @@ pub enum Mark {
         /// With what.
         tone: Tone,
     },
+    /// The inside of a path with a line of the same tone along its edge, which closes the hair
+    /// that readers leave between two fills that meet.
+    Sealed {
+        /// Where.
+        path: Path,
+        /// With what.
+        tone: Tone,
+        /// Width of the line in points.
+        width: f64,
+    },
     /// Text.
     Text(GlyphRun),
     /// An area that leads to a place in the document, by the place's name.
@@ -251,27 +310,32 @@ pub enum Mark {
 impl Mark {
     /// Moved by `dx`, `dy`, in points.
     #[must_use]
-    pub fn shifted(&self, dx: f64, dy: f64) -> Self {
+    pub fn shifted(self, dx: f64, dy: f64) -> Self {
         match self {
             Self::Stroke { path, pen } => Self::Stroke {
                 path: path.shifted(dx, dy),
-                pen: pen.clone(),
+                pen,
             },
             Self::Fill { path, tone } => Self::Fill {
                 path: path.shifted(dx, dy),
-                tone: *tone,
+                tone,
+            },
+            Self::Sealed { path, tone, width } => Self::Sealed {
+                path: path.shifted(dx, dy),
+                tone,
+                width,
             },
             Self::Text(run) => Self::Text(GlyphRun {
                 origin: run.origin.shifted(dx, dy),
-                ..run.clone()
+                ..run
             }),
             Self::Link { area, target } => Self::Link {
                 area: Area {
                     x: area.x + dx,
                     y: area.y + dy,
-                    ..*area
+                    ..area
                 },
-                target: target.clone(),
+                target,
             },
         }
     }
@@ -288,4 +352,37 @@ pub struct Figure {
     pub marks: Vec<Mark>,
     /// What it shows, in words, for readers who do not see it.
     pub alternative: String,
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_circle_reaches_its_radius_to_every_side_however_it_is_cut() {
+        let circle = Path::circle(Spot::new(3.0, 4.0), 2.0);
+        // Half of it, of two curves that turn in their middles.
+        let k = 2.0 * 0.552_284_749_830_793_6;
+        let root = 2.0_f64.sqrt();
+        let tangent = k / root;
+        let at = Spot::new;
+        let half = Path {
+            pieces: vec![
+                PathPiece::Move(at(root, root)),
+                PathPiece::Curve(
+                    at(root - tangent, root + tangent),
+                    at(-root + tangent, root + tangent),
+                    at(-root, root),
+                ),
+            ],
+        };
+        let top = |path: &Path| {
+            let mut top = f64::NEG_INFINITY;
+            path.each_extreme(|spot| top = top.max(spot.y));
+            top
+        };
+        assert!((top(&circle) - 6.0).abs() < 1e-9);
+        assert!((top(&half) - 2.0).abs() < 2.0 * 3e-4);
+        assert!(top(&circle.shifted(0.0, -4.0)) < 2.0 + 1e-9);
+    }
 }

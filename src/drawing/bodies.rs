@@ -1,6 +1,6 @@
 //! Parts in their places: shells brought from a part's frame into the world.
 
-use super::scene::{BodyId, EdgeKind, Scene, SceneEdge, SceneFace};
+use super::scene::{BodyId, EdgeKind, Scene, SceneEdge, SceneFace, SceneRound};
 use super::view::WorldPoint;
 use crate::build::{Build, Part, PlacedPart};
 use crate::geometry::{Axis, Direction, Interval, PartAxis};
@@ -129,6 +129,15 @@ fn add_mapped(
                 .collect(),
         });
     }
+    let first = u32::try_from(scene.rounds.len()).unwrap_or(u32::MAX);
+    for round in &shell.rounds {
+        scene.rounds.push(SceneRound {
+            centre: point(&round.centre),
+            radii: round
+                .radii
+                .map(|radius| vector(radius).map(|nm| nm / 1_000.0)),
+        });
+    }
     for edge in &shell.edges {
         let [a, b] = &edge.ends;
         scene.edges.push(SceneEdge {
@@ -140,6 +149,7 @@ fn add_mapped(
             },
             ends: [point(a), point(b)],
             normals: edge.normals.map(&vector),
+            round: edge.round.and_then(|round| first.checked_add(round)),
         });
     }
 }

@@ -16,27 +16,75 @@ fn key([x, y]: [f64; 2]) -> Key {
     (whole(x), whole(y))
 }
 
+/// A visible line that is to be drawn.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Stretch {
+    /// Its ends, in micrometres of the view.
+    pub(super) ends: [[f64; 2]; 2],
+    /// Which of the scene's rounds it is a chord of.
+    pub(super) round: Option<u32>,
+}
+
+/// Stretches that a pen draws in one go.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Chain {
+    /// Where it goes, in micrometres of the view.
+    pub(super) points: Vec<[f64; 2]>,
+    /// What the way to each point but the first is a chord of.
+    pub(super) rounds: Vec<Option<u32>>,
+}
+
+impl Chain {
+    fn go(&mut self, to: [f64; 2], round: Option<u32>) {
+        // On a straight stretch the points between are not needed.
+        if let [.., before, at] = self.points.as_slice()
+            && round.is_none()
+            && self.rounds.last() == Some(&None)
+            && cosine(*before, *at, to) > 1.0 - 1e-9
+        {
+            self.points.pop();
+            self.rounds.pop();
+        }
+        self.points.push(to);
+        self.rounds.push(round);
+    }
+
+    /// Its length.
+    pub(super) fn run(&self) -> f64 {
+        let next = self.points.iter().skip(1);
+        self.points
+            .iter()
+            .zip(next)
+            .map(|(a, b)| libm::hypot(b[0] - a[0], b[1] - a[1]))
+            .sum()
+    }
+}
+
 /// Lines joined to chains: at each meeting the chain goes on along the line that turns least.
-pub(super) fn chain(lines: &[[[f64; 2]; 2]]) -> Vec<Vec<[f64; 2]>> {
+pub(super) fn chain(lines: &[Stretch]) -> Vec<Chain> {
     let mut ends: BTreeMap<Key, Vec<usize>> = BTreeMap::new();
-    for (number, [a, b]) in lines.iter().enumerate() {
-        ends.entry(key(*a)).or_default().push(number);
-        ends.entry(key(*b)).or_default().push(number);
+    for (number, line) in lines.iter().enumerate() {
+        for end in line.ends {
+            ends.entry(key(end)).or_default().push(number);
+        }
     }
     let mut used = vec![false; lines.len()];
     let mut chains = Vec::new();
     // First from where an odd number of lines meet, so that no chain begins in the middle of one.
     let odd = |at: &[f64; 2]| ends.get(&key(*at)).is_some_and(|list| list.len() % 2 == 1);
     for wanted in [true, false] {
-        for (number, [a, b]) in lines.iter().enumerate() {
+        for (number, line) in lines.iter().enumerate() {
+            let [a, b] = &line.ends;
             if used.get(number).copied().unwrap_or(true) || (wanted && !odd(a) && !odd(b)) {
                 continue;
             }
             let (start, next) = if odd(a) { (*a, *b) } else { (*b, *a) };
             take(&mut used, number);
-            let mut points = vec![start, next];
-            follow(lines, &ends, &mut used, &mut points);
-            chains.push(straightened(points));
+            let mut chain = Chain::default();
+            chain.points.push(start);
+            chain.go(next, line.round);
+            follow(lines, &ends, &mut used, &mut chain);
+            chains.push(chain);
         }
     }
     chains
@@ -49,19 +97,20 @@ fn take(used: &mut [bool], number: usize) {
 }
 
 fn follow(
-    lines: &[[[f64; 2]; 2]],
+    lines: &[Stretch],
     ends: &BTreeMap<Key, Vec<usize>>,
     used: &mut [bool],
-    points: &mut Vec<[f64; 2]>,
+    chain: &mut Chain,
 ) {
-    while let [.., before, at] = points.as_slice() {
+    while let [.., before, at] = chain.points.as_slice() {
         let (before, at) = (*before, *at);
         let mut best: Option<(f64, usize, [f64; 2])> = None;
         for number in ends.get(&key(at)).into_iter().flatten() {
-            let (Some([a, b]), Some(false)) = (lines.get(*number), used.get(*number)) else {
+            let (Some(line), Some(false)) = (lines.get(*number), used.get(*number)) else {
                 continue;
             };
-            let to = if key(*a) == key(at) { *b } else { *a };
+            let [a, b] = line.ends;
+            let to = if key(a) == key(at) { b } else { a };
             let straight = cosine(before, at, to);
             if best.is_none_or(|(most, _, _)| straight > most) {
                 best = Some((straight, *number, to));
@@ -75,7 +124,7 @@ fn follow(
             return;
         }
         take(used, number);
-        points.push(to);
+        chain.go(to, lines.get(number).and_then(|line| line.round));
     }
 }
 
@@ -91,53 +140,31 @@ fn cosine(before: [f64; 2], at: [f64; 2], to: [f64; 2]) -> f64 {
     }
 }
 
-/// A chain without points in the middle of straight stretches.
-fn straightened(points: Vec<[f64; 2]>) -> Vec<[f64; 2]> {
-    let mut kept: Vec<[f64; 2]> = Vec::with_capacity(points.len());
-    for point in points {
-        if let [.., before, at] = kept.as_slice()
-            && cosine(*before, *at, point) > 1.0 - 1e-9
-        {
-            kept.pop();
-        }
-        kept.push(point);
-    }
-    kept
-}
-
-/// The length of a chain.
-pub(super) fn run(points: &[[f64; 2]]) -> f64 {
-    points
-        .windows(2)
-        .map(|pair| match pair {
-            [a, b] => libm::hypot(b[0] - a[0], b[1] - a[1]),
-            _ => 0.0,
-        })
-        .sum()
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
 
     #[test]
     fn a_square_is_one_chain_and_a_tee_is_two() {
+        let straight = |ends| Stretch { ends, round: None };
         let square = [
             [[0.0, 0.0], [9000.0, 0.0]],
             [[9000.0, 9000.0], [9000.0, 0.0]],
             [[9000.0, 9000.0], [0.0, 9000.0]],
             [[0.0, 9000.0], [0.0, 0.0]],
-        ];
+        ]
+        .map(straight);
         let chains = chain(&square);
         assert_eq!(chains.len(), 1);
-        assert!((run(&chains[0]) - 36_000.0).abs() < 1e-9);
+        assert!((chains[0].run() - 36_000.0).abs() < 1e-9);
         let tee = [
             [[0.0, 0.0], [500.0, 0.0]],
             [[500.0, 0.0], [900.0, 0.0]],
             [[500.0, 0.0], [500.0, 700.0]],
-        ];
+        ]
+        .map(straight);
         let chains = chain(&tee);
         assert_eq!(chains.len(), 2);
-        assert_eq!(chains[0], vec![[0.0, 0.0], [900.0, 0.0]]);
+        assert_eq!(chains[0].points, vec![[0.0, 0.0], [900.0, 0.0]]);
     }
 }

@@ -96,31 +96,37 @@ pub(super) struct Shot {
 }
 
 impl Shot {
-    /// The picture, with the places where leaders end.
-    fn taken(&self) -> Taken {
+    /// Looks, and sets out on paper what is seen.
+    ///
+    /// This is the long part; it knows of nothing but its own scene, so that shots can be taken
+    /// side by side.
+    pub(super) fn figure(&self, studio: &Studio<'_>) -> Figure {
         let picture = Picture::take(&self.staging.scene, &self.view);
+        match &self.beside {
+            Beside::References(named) => referenced_figure(studio, self, &picture, named),
+            Beside::Dimensions => super::whole::dimensioned_figure(studio, self, &picture),
+        }
+    }
+
+    /// For each piece that `named` names, the place where its leader ends and how far that is
+    /// from the edge of what is seen.
+    fn anchors(
+        &self,
+        picture: &Picture,
+        named: &BTreeMap<PlacedId, Weight>,
+    ) -> BTreeMap<BodyId, ([f64; 2], f64)> {
         let mut fills: BTreeMap<BodyId, Vec<&VisibleFill>> = BTreeMap::new();
         for fill in &picture.fills {
-            fills.entry(fill.body).or_default().push(fill);
+            let piece = self.staging.pieces.get(&fill.body);
+            if piece.is_some_and(|piece| named.contains_key(piece)) {
+                fills.entry(fill.body).or_default().push(fill);
+            }
         }
-        let named = |body: &BodyId| match (&self.beside, self.staging.pieces.get(body)) {
-            (Beside::References(named), Some(piece)) => named.contains_key(piece),
-            (Beside::References(_) | Beside::Dimensions, _) => false,
-        };
-        let anchors = fills
-            .iter()
-            .filter(|(body, _)| named(body))
-            .filter_map(|(body, own)| Some((*body, anchor(own.iter().copied())?)))
-            .collect();
-        Taken { picture, anchors }
+        fills
+            .into_iter()
+            .filter_map(|(body, own)| Some((body, anchor(own.into_iter())?)))
+            .collect()
     }
-}
-
-/// A picture and, for each body that is named, the place where its leader ends and how far that
-/// is from the edge of what is seen.
-struct Taken {
-    picture: Picture,
-    anchors: BTreeMap<BodyId, ([f64; 2], f64)>,
 }
 
 /// What stands beside a picture.
@@ -131,58 +137,14 @@ pub(super) enum Beside {
     Dimensions,
 }
 
-/// The figures of shots, in their order.
-///
-/// Looking is the long part and knows of nothing but its own scene, so the shots are shared out
-/// among the processor's cores; which core took a picture does not show in it.
-pub(super) fn figures(studio: &Studio<'_>, shots: &[Shot]) -> Vec<Figure> {
-    let workers = std::thread::available_parallelism()
-        .map_or(1, usize::from)
-        .min(shots.len());
-    let look = |worker: usize| {
-        let own = shots
-            .iter()
-            .enumerate()
-            .skip(worker)
-            .step_by(workers.max(1));
-        own.map(|(number, shot)| (number, shot.taken()))
-            .collect::<Vec<_>>()
-    };
-    let mut taken: BTreeMap<usize, Taken> = std::thread::scope(|scope| {
-        let others: Vec<_> = (1..workers)
-            .map(|worker| scope.spawn(move || look(worker)))
-            .collect();
-        let mut all = look(0);
-        for other in others {
-            all.extend(other.join().unwrap_or_default());
-        }
-        all.into_iter().collect()
-    });
-    shots
-        .iter()
-        .enumerate()
-        .map(
-            |(number, shot)| match (taken.remove(&number), &shot.beside) {
-                (Some(taken), Beside::References(named)) => {
-                    referenced_figure(studio, shot, &taken, named)
-                }
-                (Some(taken), Beside::Dimensions) => {
-                    super::whole::dimensioned_figure(studio, shot, &taken.picture)
-                }
-                (None, _) => Figure::default(),
-            },
-        )
-        .collect()
-}
-
 /// A picture with references to the pieces that `named` gives a weight.
 fn referenced_figure(
     studio: &Studio<'_>,
     shot: &Shot,
-    taken: &Taken,
+    picture: &Picture,
     named: &BTreeMap<PlacedId, Weight>,
 ) -> Figure {
-    let (staging, picture) = (&shot.staging, &taken.picture);
+    let staging = &shot.staging;
     let columns = if named.is_empty() {
         0.0
     } else {
@@ -191,7 +153,13 @@ fn referenced_figure(
     let scale = fit(&picture.bounds, WIDTH_MM - columns - 1.5, shot.height_mm);
     let sheet = Sheet::new(&picture.bounds, scale, Spot::default());
     let mut drawn = marks(&staging.scene, &shot.view, picture, &staging.inks, &sheet);
-    let references = references(studio, staging, &taken.anchors, &sheet, named);
+    let references = references(
+        studio,
+        staging,
+        &shot.anchors(picture, named),
+        &sheet,
+        named,
+    );
     let area = area_of(&picture.bounds, &sheet);
     drawn.extend(lay_references(studio.fonts, &references, area));
     framed(drawn, shot.alternative.clone())
@@ -272,23 +240,16 @@ pub(super) fn framed(marks: Vec<Mark>, alternative: String) -> Figure {
     Figure {
         width: high.x - low.x + 2.0 * MARGIN_PT,
         height: high.y - low.y + 2.0 * MARGIN_PT,
-        marks: marks.iter().map(|mark| mark.shifted(dx, dy)).collect(),
+        marks: marks.into_iter().map(|mark| mark.shifted(dx, dy)).collect(),
         alternative,
     }
 }
 
 /// Calls `take` with spots around a mark.
 fn extent(mark: &Mark, take: &mut impl FnMut(Spot)) {
-    use crate::display::PathPiece::{Close, Curve, Line, Move};
     match mark {
-        Mark::Stroke { path, .. } | Mark::Fill { path, .. } => {
-            for piece in &path.pieces {
-                match *piece {
-                    Move(to) | Line(to) => take(to),
-                    Curve(a, b, to) => [a, b, to].into_iter().for_each(&mut *take),
-                    Close => {}
-                }
-            }
+        Mark::Stroke { path, .. } | Mark::Fill { path, .. } | Mark::Sealed { path, .. } => {
+            path.each_extreme(take);
         }
         Mark::Text(run) => {
             let width: f64 = run.glyphs.iter().map(|glyph| glyph.advance).sum();

@@ -218,11 +218,34 @@ fn shape(hardware: &Hardware, fastener: &Fastener, thinnest: f64) -> Shell {
         }
         HardwareKind::LooseTenon => return tenon(hardware, fastener, thinnest),
     };
+    let widest = profile
+        .iter()
+        .map(|(_, radius)| *radius)
+        .fold(0.0, f64::max);
     let profile: Vec<(Length, Length)> = profile
         .into_iter()
         .map(|(along, radius)| (mm(along), mm(radius)))
         .collect();
-    rod(fastener.from, fastener.to, &profile)
+    rod(
+        fastener.from,
+        fastener.to,
+        &profile,
+        facets(widest / thinnest),
+    )
+}
+
+/// Facets of a turned body `size` times as thick as the thinnest that is still seen: no more
+/// than its outline on paper has a use for.
+fn facets(size: f64) -> u32 {
+    if size < 2.0 {
+        12
+    } else if size < 4.0 {
+        16
+    } else if size < 7.0 {
+        24
+    } else {
+        32
+    }
 }
 
 /// A loose tenon: a block about its axis, its width along the longer of the other two axes that
@@ -288,6 +311,7 @@ fn block(low: [i64; 3], high: [i64; 3]) -> Shell {
                     joining: Joining::Sharp,
                     ends: [corner(u | v), corner(u | v | 1 << axis)],
                     normals: [unit((axis + 1) % 3, su), unit((axis + 2) % 3, sv)],
+                    round: None,
                 });
             }
         }

@@ -331,7 +331,7 @@ mod tests {
                     spots.push((area.x, area.y));
                     spots.push((area.x + area.width, area.y + area.height));
                 }
-                Mark::Stroke { .. } | Mark::Fill { .. } => {}
+                Mark::Stroke { .. } | Mark::Fill { .. } | Mark::Sealed { .. } => {}
             }
         }
         spots

@@ -11,6 +11,7 @@ mod bodies;
 mod chains;
 mod compose;
 mod contacts;
+mod curves;
 mod dimensions;
 mod explode;
 mod fills;
@@ -39,10 +40,12 @@ mod words;
 
 use std::collections::BTreeMap;
 
+use rayon::iter::{ParallelBridge, ParallelIterator};
+
 pub use fills::{VisibleFill, visible_fills};
 pub use hidden_lines::{VisibleLine, drawn_lines, visible_lines};
 pub use layout::cutting_layouts;
-pub use scene::{BodyId, EdgeKind, Scene, SceneEdge, SceneFace};
+pub use scene::{BodyId, EdgeKind, Scene, SceneEdge, SceneFace, SceneRound};
 pub use svg::svg;
 pub use view::{View, ViewPoint, WorldPoint};
 
@@ -52,10 +55,8 @@ use crate::rules::SoundBuild;
 use crate::solid::Solids;
 use crate::text::Fonts;
 
+use blocking::Blocking;
 use compose::{Shot, Studio};
-
-/// So many figures are staged at a time: enough to share out, few enough to hold.
-const BATCH: usize = 16;
 
 /// The figures of a plan by name: `cover`, `overview`, `exploded`, and `step-1`, `step-2`, … for
 /// the steps that have something to show.
@@ -72,54 +73,50 @@ pub fn draw(sound: &SoundBuild, solids: &Solids, fonts: &Fonts) -> Drawings {
 
 /// Draws every figure of a build; tests of the drawings make theirs by hand.
 fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
-    let mut figures = BTreeMap::new();
     if build.placed.is_empty() {
-        return Drawings { figures };
+        return Drawings::default();
     }
     let contacts = contacts::Contacts::of(build);
-    let mut blocking = blocking::Blocking::new(build, solids, &contacts);
+    let mut blocking = Blocking::new(build, solids, &contacts);
     let studio = Studio {
         build,
         solids,
         fonts,
         contacts: &contacts,
     };
-    let mut staged: Vec<(String, Shot)> = vec![
-        ("cover".to_owned(), whole::cover(&studio)),
-        ("overview".to_owned(), whole::overview(&studio)),
-        (
-            "exploded".to_owned(),
-            whole::exploded(&studio, &mut blocking),
-        ),
+    // Staging goes from step to step, each seen from where the last one was if that does; taking
+    // the pictures is shared out. Which core took one does not show in it.
+    let whole = [
+        ("cover", whole::cover(&studio)),
+        ("overview", whole::overview(&studio)),
+        ("exploded", whole::exploded(&studio, &mut blocking)),
     ];
-    let mut before = None;
-    for (number, step) in build.steps.iter().enumerate() {
-        // A step that adds nothing and joins nothing has nothing to show.
-        if step.adds.is_empty() && step.joints.is_empty() {
-            continue;
-        }
-        let next = step::stage_step(&studio, number, step, before, &mut blocking);
-        before = next.direction.or(before);
-        staged.push((format!("step-{}", number + 1), next.shot));
-        if staged.len() >= BATCH {
-            draw_staged(&studio, &mut staged, &mut figures);
-        }
-    }
-    draw_staged(&studio, &mut staged, &mut figures);
+    let whole = whole.map(|(name, shot)| (name.to_owned(), shot));
+    let figures = whole
+        .into_iter()
+        .chain(steps(&studio, blocking))
+        .par_bridge()
+        .map(|(name, shot)| (name, shot.figure(&studio)))
+        .filter(|(_, figure)| !figure.marks.is_empty())
+        .collect();
     Drawings { figures }
 }
 
-/// Draws what is staged, and clears the stage; figures of which nothing is seen are left out.
-fn draw_staged(
-    studio: &Studio<'_>,
-    staged: &mut Vec<(String, Shot)>,
-    figures: &mut BTreeMap<String, Figure>,
-) {
-    let (names, shots): (Vec<String>, Vec<Shot>) = staged.drain(..).unzip();
-    let drawn = compose::figures(studio, &shots);
-    let seen = names
-        .into_iter()
-        .zip(drawn)
-        .filter(|(_, figure)| !figure.marks.is_empty());
-    figures.extend(seen);
+/// The steps that have something to show, staged one after another as they are asked for.
+fn steps<'s>(
+    studio: &'s Studio<'s>,
+    mut blocking: Blocking<'s>,
+) -> impl Iterator<Item = (String, Shot)> + Send + 's {
+    let mut before = None;
+    let shown = studio
+        .build
+        .steps
+        .iter()
+        .enumerate()
+        .filter(|(_, step)| !step.adds.is_empty() || !step.joints.is_empty());
+    shown.map(move |(number, step)| {
+        let next = step::stage_step(studio, number, step, before, &mut blocking);
+        before = next.direction.or(before);
+        (format!("step-{}", number + 1), next.shot)
+    })
 }

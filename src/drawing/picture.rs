@@ -2,14 +2,15 @@
 
 use std::collections::BTreeMap;
 
-use super::chains::{chain, run};
+use super::chains::{Stretch, chain};
+use super::curves;
 use super::fills::{VisibleFill, visible_among};
 use super::front::Front;
 use super::grid::Bounds;
 use super::hidden_lines::{VisibleLine, drawn_before};
 use super::pens::{MEDIUM_MM, NARROW_MM, PALE_INK, THIN_MM, TRACE_INK, WIDE_MM, dash_dot, line};
 use super::scene::{BodyId, EdgeKind, Scene, SceneEdge};
-use super::thinning::{thinned, thinned_ring};
+use super::thinning::thinned_ring;
 use super::view::{EDGE_ON, View};
 use super::walls::with_walls_together;
 use crate::display::{Ends, Mark, PT_PER_MM, Path, PathPiece, Pen, Spot, Tone};
@@ -102,22 +103,25 @@ pub(super) fn marks(
     let mut marks = Vec::new();
     lay_fills(scene, view, &picture.fills, ink, sheet, &mut marks);
     let wide = edge_width(picture, sheet);
-    let mut groups: BTreeMap<(Rank, BodyId), Vec<[[f64; 2]; 2]>> = BTreeMap::new();
+    let mut groups: BTreeMap<(Rank, BodyId), Vec<Stretch>> = BTreeMap::new();
     for line in &picture.lines {
         if let Some(edge) = scene.edges.get(line.edge) {
             let rank = Rank::of(ink(edge.body), edge.kind, is_outline(edge, view));
             // Bodies of one rank are chained apart, so that a chain is one thing's outline.
-            groups.entry((rank, edge.body)).or_default().push(line.ends);
+            let stretch = Stretch {
+                ends: line.ends,
+                round: edge.round,
+            };
+            groups.entry((rank, edge.body)).or_default().push(stretch);
         }
     }
     let mut paths: BTreeMap<Rank, Path> = BTreeMap::new();
     for ((rank, _), lines) in &groups {
-        for points in chain(lines) {
-            if run(&points) * sheet.scale < SHORTEST_MM * PT_PER_MM {
+        for chain in chain(lines) {
+            if chain.run() * sheet.scale < SHORTEST_MM * PT_PER_MM {
                 continue;
             }
-            let spots: Vec<Spot> = points.iter().map(|point| sheet.spot(*point)).collect();
-            let path = polyline(&thinned(&spots));
+            let path = curves::path(&chain, &scene.rounds, view, sheet);
             paths.entry(*rank).or_default().pieces.extend(path.pieces);
         }
     }
@@ -128,21 +132,6 @@ pub(super) fn marks(
         });
     }
     marks
-}
-
-/// A chain of spots, closed where it comes back to its beginning.
-fn polyline(spots: &[Spot]) -> Path {
-    match spots {
-        [first, middle @ .., last]
-            if middle.len() > 1
-                && (first.x - last.x).abs() < 0.01
-                && (first.y - last.y).abs() < 0.01 =>
-        {
-            let open = spots.get(..spots.len() - 1).unwrap_or(spots);
-            Path::polyline(open, Ends::Joined)
-        }
-        _ => Path::polyline(spots, Ends::Open),
-    }
 }
 
 /// Wide lines where there is room between them, medium ones in a dense drawing.
@@ -258,17 +247,10 @@ fn lay_fills(
     for ((_, level), path) in groups {
         let tone = Tone::grey(f64::from(level) / 100.0);
         if path.pieces.iter().any(|piece| *piece != PathPiece::Close) {
-            marks.push(Mark::Fill {
-                path: path.clone(),
-                tone,
-            });
-            marks.push(Mark::Stroke {
+            marks.push(Mark::Sealed {
                 path,
-                pen: Pen {
-                    width: SEAL_PT,
-                    tone,
-                    dashes: Vec::new(),
-                },
+                tone,
+                width: SEAL_PT,
             });
         }
     }

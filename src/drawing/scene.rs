@@ -32,6 +32,15 @@ pub enum EdgeKind {
     Free,
 }
 
+/// A circle or an ellipse that edges are chords of.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SceneRound {
+    /// Its middle, in micrometres.
+    pub centre: WorldPoint,
+    /// Two conjugate half diameters, in micrometres.
+    pub radii: [[f64; 3]; 2],
+}
+
 /// A straight edge between two faces.
 #[derive(Clone, Copy, Debug)]
 pub struct SceneEdge {
@@ -43,6 +52,8 @@ pub struct SceneEdge {
     pub ends: [WorldPoint; 2],
     /// Unit vectors square to the two faces that meet in it.
     pub normals: [[f64; 3]; 2],
+    /// Which of the scene's rounds it is a chord of.
+    pub round: Option<u32>,
 }
 
 /// Everything that is looked at.
@@ -52,6 +63,8 @@ pub struct Scene {
     pub faces: Vec<SceneFace>,
     /// Edges, in any order; earlier ones are kept where two fall on one line.
     pub edges: Vec<SceneEdge>,
+    /// What edges that are chords stand for.
+    pub rounds: Vec<SceneRound>,
 }
 
 impl Scene {
@@ -94,6 +107,7 @@ impl Scene {
                         kind: EdgeKind::Sharp,
                         ends: [corner(u | v), corner(u | v | 1 << axis)],
                         normals: [unit((axis + 1) % 3, su), unit((axis + 2) % 3, sv)],
+                        round: None,
                     });
                 }
             }
@@ -107,6 +121,7 @@ impl Scene {
             kind: EdgeKind::Free,
             ends,
             normals: [[0.0; 3]; 2],
+            round: None,
         });
     }
 
@@ -140,7 +155,19 @@ impl Scene {
                 ..*edge
             })
             .collect();
-        Self { faces, edges }
+        let rounds = self
+            .rounds
+            .iter()
+            .map(|round| SceneRound {
+                centre: f(round.centre),
+                radii: round.radii.map(&turn),
+            })
+            .collect();
+        Self {
+            faces,
+            edges,
+            rounds,
+        }
     }
 
     /// Every point moved by `offset`.

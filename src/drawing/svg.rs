@@ -27,6 +27,16 @@ pub fn svg(figure: &Figure) -> String {
                     colour(*tone)
                 );
             }
+            Mark::Sealed { path, tone, width } => {
+                let tone = colour(*tone);
+                let _ = writeln!(
+                    out,
+                    "<path d=\"{}\" fill=\"{tone}\" fill-rule=\"evenodd\" stroke=\"{tone}\" \
+                     stroke-width=\"{}\"/>",
+                    data(path),
+                    number(*width)
+                );
+            }
             Mark::Text(run) => text(&mut out, run),
             Mark::Link { area, target } => link(&mut out, *area, target),
         }

@@ -115,7 +115,10 @@ impl<'d> Composer<'_, 'd> {
             .and_then(|head| self.flow.heads.get(head));
         if let (Some(head), Some(top)) = (head, sheet.tops.first()) {
             let y = self.area.y + top - head.height;
-            let marks = head.marks.iter().map(|mark| mark.shifted(self.area.x, y));
+            let marks = head
+                .marks
+                .iter()
+                .map(|mark| mark.clone().shifted(self.area.x, y));
             self.content.extend(marks.map(Placed::Mark));
         }
     }

@@ -126,7 +126,10 @@ fn names(document: &Document, pages: &Pages<'_>, findings: &mut Findings) {
                 .links
                 .extend(figure.marks.iter().filter_map(|mark| match mark {
                     Mark::Link { target, .. } => Some(target.as_str()),
-                    Mark::Stroke { .. } | Mark::Fill { .. } | Mark::Text(_) => None,
+                    Mark::Stroke { .. }
+                    | Mark::Fill { .. }
+                    | Mark::Sealed { .. }
+                    | Mark::Text(_) => None,
                 }));
         }
     }
@@ -207,7 +210,10 @@ fn drawings(document: &Document, pages: &Pages<'_>, findings: &mut Findings) {
             };
             let sizes = figure.marks.iter().filter_map(|mark| match mark {
                 Mark::Text(run) => Some(run.size),
-                Mark::Stroke { .. } | Mark::Fill { .. } | Mark::Link { .. } => None,
+                Mark::Stroke { .. }
+                | Mark::Fill { .. }
+                | Mark::Sealed { .. }
+                | Mark::Link { .. } => None,
             });
             let smallest = sizes.fold(f64::INFINITY, f64::min) * scale;
             if *scale < 1.0 && smallest < SMALLEST_LETTERING {

@@ -1,6 +1,6 @@
 //! The flow: a column of slabs, set but not yet on pages.
 
-use crate::display::{Area, Figure, Mark, Path, PathPiece, Spot};
+use crate::display::{Figure, Mark, Spot};
 use crate::text::TextStyle;
 
 use super::Placed;
@@ -99,7 +99,7 @@ const LEAST_LETTERING: f64 = 7.0;
 fn legible(figure: &Figure) -> f64 {
     let sizes = figure.marks.iter().filter_map(|mark| match mark {
         Mark::Text(run) => Some(run.size),
-        Mark::Stroke { .. } | Mark::Fill { .. } | Mark::Link { .. } => None,
+        Mark::Stroke { .. } | Mark::Fill { .. } | Mark::Sealed { .. } | Mark::Link { .. } => None,
     });
     LEAST_LETTERING / sizes.fold(LEAST_LETTERING * 2.0, f64::min)
 }
@@ -272,51 +272,11 @@ impl<'d> Flow<'d> {
 /// A thing moved by `dx`, `dy`, without copying it.
 pub(super) fn moved(placed: Placed<'_>, dx: f64, dy: f64) -> Placed<'_> {
     match placed {
-        Placed::Mark(mark) => Placed::Mark(moved_mark(mark, dx, dy)),
+        Placed::Mark(mark) => Placed::Mark(mark.shifted(dx, dy)),
         Placed::Figure { figure, at, scale } => Placed::Figure {
             figure,
             at: at.shifted(dx, dy),
             scale,
         },
     }
-}
-
-fn moved_mark(mark: Mark, dx: f64, dy: f64) -> Mark {
-    match mark {
-        Mark::Stroke { path, pen } => Mark::Stroke {
-            path: moved_path(path, dx, dy),
-            pen,
-        },
-        Mark::Fill { path, tone } => Mark::Fill {
-            path: moved_path(path, dx, dy),
-            tone,
-        },
-        Mark::Text(mut run) => {
-            run.origin = run.origin.shifted(dx, dy);
-            Mark::Text(run)
-        }
-        Mark::Link { area, target } => Mark::Link {
-            area: Area {
-                x: area.x + dx,
-                y: area.y + dy,
-                ..area
-            },
-            target,
-        },
-    }
-}
-
-fn moved_path(mut path: Path, dx: f64, dy: f64) -> Path {
-    for piece in &mut path.pieces {
-        match piece {
-            PathPiece::Move(to) | PathPiece::Line(to) => *to = to.shifted(dx, dy),
-            PathPiece::Curve(a, b, to) => {
-                *a = a.shifted(dx, dy);
-                *b = b.shifted(dx, dy);
-                *to = to.shifted(dx, dy);
-            }
-            PathPiece::Close => {}
-        }
-    }
-    path
 }

@@ -6,6 +6,7 @@ use std::io::Write;
 use flate2::Compression;
 use flate2::write::ZlibEncoder;
 use lopdf::{Dictionary, Document, Object, ObjectId, Stream, StringFormat, dictionary};
+use rayon::iter::{IntoParallelIterator, ParallelIterator};
 
 use super::date::Date;
 use super::fonts::{UsedFonts, real};
@@ -72,19 +73,13 @@ const DEFLATE: u32 = 4;
 /// Streams are shared out among the processor's cores; each is deflated for itself, so that it
 /// does not show which core did it.
 fn compress(document: &mut Document) {
-    let mut streams: Vec<&mut Stream> = document
+    let streams: Vec<&mut Stream> = document
         .objects
         .values_mut()
         .filter_map(|object| object.as_stream_mut().ok())
         .filter(|stream| stream.allows_compression && !stream.dict.has(b"Filter"))
         .collect();
-    let workers = std::thread::available_parallelism().map_or(1, usize::from);
-    let share = streams.len().div_ceil(workers).max(1);
-    std::thread::scope(|scope| {
-        for own in streams.chunks_mut(share) {
-            scope.spawn(|| own.iter_mut().for_each(|stream| deflate(stream)));
-        }
-    });
+    streams.into_par_iter().for_each(deflate);
 }
 
 /// Deflates a stream where that makes it smaller.

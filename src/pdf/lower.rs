@@ -120,6 +120,7 @@ impl Lowering<'_> {
         let done = match mark {
             Mark::Stroke { path, pen } => self.stroke(path, pen, cap),
             Mark::Fill { path, tone } => self.fill(path, *tone),
+            Mark::Sealed { path, tone, width } => self.seal(path, *tone, *width, cap),
             Mark::Text(run) => self.text(run),
             // Links lie over the page, not in its content.
             Mark::Link { .. } => Some(()),
@@ -245,6 +246,21 @@ impl Lowering<'_> {
         self.set_fill(tone);
         self.ops.extend(ops);
         self.ops.push(operator("f*", &[]));
+        Some(())
+    }
+
+    /// Fills and strokes a path in one tone.
+    fn seal(&mut self, path: &Path, tone: Tone, width: f64, cap: Cap) -> Option<()> {
+        let ops = self.path_ops(path)?;
+        let width = checked(width * self.frame.scale)?.max(0.0);
+        if ops.is_empty() {
+            return Some(());
+        }
+        self.end_path();
+        self.set_fill(tone);
+        self.set_pen(width, tone, Vec::new(), cap);
+        self.ops.extend(ops);
+        self.ops.push(operator("B*", &[]));
         Some(())
     }
 

@@ -156,10 +156,12 @@ fn open_side(
     for shape in &left.shapes {
         for edge in shape.rings.iter().flatten() {
             if edge.origin == Origin::Cut {
+                let round = shell.circle(edge.circle, plane, level);
                 shell.edges.push(BodyEdge {
                     joining: Joining::Sharp,
                     ends: [edge.from, edge.to].map(|at| place(plane, at, level)),
                     normals: [normal, place_vector(plane, edge.outward())],
+                    round,
                 });
             }
         }
@@ -218,13 +220,16 @@ fn lay_bore(
                     joining,
                     ends: [a, c],
                     normals: [inward(before), normal],
+                    round: None,
                 });
             }
             if bore.floor.is_some() {
+                let round = shell.circle(edge.circle, plane, bottom);
                 shell.edges.push(BodyEdge {
                     joining: Joining::Sharp,
                     ends: [c, d],
                     normals: [normal, outward(side)],
+                    round,
                 });
             }
             before = edge;
@@ -247,10 +252,12 @@ fn lay_floor(floor: &Region, side: Side, level: Length, next: &mut u32, shell: &
     *next += 1;
     for shape in &floor.shapes {
         for edge in shape.rings.iter().skip(1).flatten() {
+            let round = shell.circle(edge.circle, plane, level);
             shell.edges.push(BodyEdge {
                 joining: Joining::Sharp,
                 ends: [edge.from, edge.to].map(|at| place(plane, at, level)),
                 normals: [outward(side), place_vector(plane, edge.outward())],
+                round,
             });
         }
     }
@@ -301,12 +308,15 @@ fn mark(
         level_of(&stack.extent, side)
     };
     let plane = other_axes(side.axis());
-    let points = Circle::of_diameter(at, diameter).turn_in(MARK_CHORDS);
+    let circle = Circle::of_diameter(at, diameter);
+    let points = circle.turn_in(MARK_CHORDS);
+    let round = shell.circle(Some(circle), plane, level);
     for (from, to) in points.iter().zip(points.iter().cycle().skip(1)) {
         shell.edges.push(BodyEdge {
             joining: Joining::Seam,
             ends: [*from, *to].map(|point| place(plane, point, level)),
             normals: [outward(side); 2],
+            round,
         });
     }
 }

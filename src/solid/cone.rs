@@ -100,11 +100,14 @@ impl Cone {
                 joining: Joining::Smooth,
                 ends: [a, c],
                 normals: [normal(step - 0.5), normal(step + 0.5)],
+                round: None,
             });
+            let round = shell.circle(Some(self.bore), stack.plane, self.bottom());
             shell.edges.push(BodyEdge {
                 joining: Joining::Sharp,
                 ends: [c, d],
                 normals: [normal(step + 0.5), flat(step + 0.5)],
+                round,
             });
         }
         let (r, s, height) = (

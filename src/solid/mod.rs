@@ -27,7 +27,9 @@ mod walls;
 
 pub use measures::Measures;
 pub use round::rod;
-pub use types::{BodyEdge, BodyFace, Joining, PartSolid, Point, Shell, Solids, SurfaceId};
+pub use types::{BodyEdge, BodyFace, Joining, PartSolid, Point, Round, Shell, Solids, SurfaceId};
+
+use rayon::iter::{IntoParallelRefIterator, ParallelIterator};
 
 use crate::build::{Build, Part};
 use crate::finding::{Findings, Outcome};
@@ -38,11 +40,13 @@ use layers::Detail;
 /// The solids of all parts of a build.
 pub fn shape(build: &Build) -> Outcome<Solids> {
     let mut findings = Findings::new();
+    for part in &build.parts {
+        checks::check(part, &mut findings);
+    }
     let parts = build
         .parts
-        .iter()
+        .par_iter()
         .map(|part| {
-            checks::check(part, &mut findings);
             let form = build.material(part.material).map(|material| material.form);
             solid(part, form)
         })

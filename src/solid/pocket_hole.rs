@@ -280,5 +280,6 @@ fn edge(joining: Joining, ends: [Point; 2], normals: [[f64; 3]; 2]) -> BodyEdge 
         joining,
         ends,
         normals,
+        round: None,
     }
 }

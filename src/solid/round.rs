@@ -3,44 +3,49 @@
 use std::f64::consts::TAU;
 
 use super::stack::following;
-use super::types::{BodyEdge, BodyFace, Joining, Point, Shell, SurfaceId};
+use super::types::{BodyEdge, BodyFace, Joining, Point, Round, Shell, SurfaceId};
 use crate::units::Length;
 
-/// Facets of a turned body.
-const CHORDS: u32 = 32;
-
-/// A body turned about the line between two points: its radius at each distance from the first.
+/// A body turned about the line between two points, in `chords` facets: its radius at each
+/// distance from the first.
 ///
 /// Distances rise; where two are equal the body has a step.
-pub fn rod(from: [Length; 3], to: [Length; 3], profile: &[(Length, Length)]) -> Shell {
+pub fn rod(from: [Length; 3], to: [Length; 3], profile: &[(Length, Length)], chords: u32) -> Shell {
     let [from, to] = [from, to].map(|point| point.map(Length::mm));
     let axis = unit(minus(to, from));
     let (u, v) = across(axis);
-    let angle = |step: f64| TAU * step / f64::from(CHORDS);
+    let angle = |step: f64| TAU * step / f64::from(chords);
     let radial = |step: f64| {
         let (cosine, sine) = (libm::cos(angle(step)), libm::sin(angle(step)));
         combine(u, cosine, v, sine)
     };
+    let point = |along: Length, out: [f64; 3]| {
+        let mut point = [0; 3];
+        for (k, part) in point.iter_mut().enumerate() {
+            let of = |w: &[f64; 3]| w.get(k).copied().unwrap_or_default();
+            *part = Length::from_mm_f64(of(&from) + along.mm() * of(&axis) + of(&out)).nm();
+        }
+        point
+    };
+    let round = |(along, radius): (Length, Length)| Round {
+        centre: point(along, [0.0; 3]),
+        radii: [u, v].map(|out| out.map(|part| part * radius.mm() * 1e6)),
+    };
     let ring = |(along, radius): (Length, Length)| -> Vec<Point> {
-        (0..CHORDS)
+        (0..chords)
             .map(|step| {
-                let out = radial(f64::from(step));
-                let mut point = [0; 3];
-                for (k, part) in point.iter_mut().enumerate() {
-                    let of = |w: &[f64; 3]| w.get(k).copied().unwrap_or_default();
-                    *part = Length::from_mm_f64(
-                        of(&from) + along.mm() * of(&axis) + radius.mm() * of(&out),
-                    )
-                    .nm();
-                }
-                point
+                point(
+                    along,
+                    radial(f64::from(step)).map(|part| part * radius.mm()),
+                )
             })
             .collect()
     };
     let mut shell = Shell::default();
     for (number, pair) in (1_u32..).zip(profile.windows(2)) {
         if let [a, b] = *pair {
-            lay_band(&ring(a), &ring(b), a, b, axis, radial, number, &mut shell);
+            let ends = [(ring(a), a), (ring(b), b)];
+            lay_band(&ends, round(a), axis, radial, number, &mut shell);
         }
     }
     if let (Some(first), Some(last)) = (profile.first(), profile.last()) {
@@ -48,15 +53,17 @@ pub fn rod(from: [Length; 3], to: [Length; 3], profile: &[(Length, Length)]) -> 
             if end.1.is_positive() {
                 let normal = axis.map(|part| part * sign);
                 let points = ring(*end);
+                let round = shell.round(round(*end));
                 for ((a, b), step) in points
                     .iter()
                     .zip(points.iter().cycle().skip(1))
-                    .zip((0..CHORDS).map(f64::from))
+                    .zip((0..chords).map(f64::from))
                 {
                     shell.edges.push(BodyEdge {
                         joining: Joining::Sharp,
                         ends: [*a, *b],
                         normals: [normal, radial(step + 0.5)],
+                        round,
                     });
                 }
                 shell.faces.push(BodyFace {
@@ -70,20 +77,16 @@ pub fn rod(from: [Length; 3], to: [Length; 3], profile: &[(Length, Length)]) -> 
     shell
 }
 
-#[expect(
-    clippy::too_many_arguments,
-    reason = "two rings, and what is known of both"
-)]
+/// The facets between two rings, `round` being what the first stands for.
 fn lay_band(
-    low: &[Point],
-    high: &[Point],
-    a: (Length, Length),
-    b: (Length, Length),
+    ends: &[(Vec<Point>, (Length, Length)); 2],
+    round: Round,
     axis: [f64; 3],
     radial: impl Fn(f64) -> [f64; 3],
     number: u32,
     shell: &mut Shell,
 ) {
+    let [(low, a), (high, b)] = ends;
     let (run, rise) = ((b.0 - a.0).mm(), (b.1 - a.1).mm());
     let length = libm::hypot(run, rise);
     if length <= 0.0 {
@@ -94,7 +97,8 @@ fn lay_band(
         .iter()
         .zip(following(low))
         .zip(high.iter().zip(following(high)));
-    for (step, ((p, q), (r, s))) in (0..CHORDS).map(f64::from).zip(sides) {
+    let round = shell.round(round);
+    for (step, ((p, q), (r, s))) in (0_u32..).map(f64::from).zip(sides) {
         let mut ring = vec![*p, q, s, *r];
         ring.dedup();
         shell.faces.push(BodyFace {
@@ -107,6 +111,7 @@ fn lay_band(
                 joining: Joining::Smooth,
                 ends: [*p, *r],
                 normals: [normal(step - 0.5), normal(step + 0.5)],
+                round: None,
             });
         }
         if rise.abs() > 0.0 && number > 1 {
@@ -114,6 +119,7 @@ fn lay_band(
                 joining: Joining::Sharp,
                 ends: [*p, q],
                 normals: [normal(step + 0.5), radial(step + 0.5)],
+                round,
             });
         }
     }

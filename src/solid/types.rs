@@ -1,7 +1,10 @@
 //! Solids as plane faces and straight edges.
 
 use super::measures::Measures;
+use super::stack::{place, place_vector};
+use crate::geometry::{Circle, PartAxis};
 use crate::model::PartId;
+use crate::units::Length;
 
 /// A point of a part's frame, in nanometres along length, width and thickness.
 pub type Point = [i64; 3];
@@ -32,6 +35,15 @@ pub enum Joining {
     Seam,
 }
 
+/// A circle or an ellipse that chords stand for.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Round {
+    /// Its middle.
+    pub centre: Point,
+    /// Two conjugate half diameters, in nanometres: for a circle two radii square to each other.
+    pub radii: [[f64; 3]; 2],
+}
+
 /// A straight edge.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct BodyEdge {
@@ -41,6 +53,8 @@ pub struct BodyEdge {
     pub ends: [Point; 2],
     /// Unit vectors square to the faces that meet in it.
     pub normals: [[f64; 3]; 2],
+    /// Which of the shell's rounds it is a chord of.
+    pub round: Option<u32>,
 }
 
 /// The surface of a solid.
@@ -50,6 +64,33 @@ pub struct Shell {
     pub faces: Vec<BodyFace>,
     /// Edges; some are there in pieces, and facets of round walls have theirs too.
     pub edges: Vec<BodyEdge>,
+    /// What edges that are chords stand for.
+    pub rounds: Vec<Round>,
+}
+
+impl Shell {
+    /// The number of a round, which is added unless it is the last one.
+    pub(super) fn round(&mut self, round: Round) -> Option<u32> {
+        if self.rounds.last() != Some(&round) {
+            self.rounds.push(round);
+        }
+        u32::try_from(self.rounds.len() - 1).ok()
+    }
+
+    /// The number of a circle in a plane of two axes at a level along the third.
+    pub(super) fn circle(
+        &mut self,
+        circle: Option<Circle>,
+        plane: [PartAxis; 2],
+        level: Length,
+    ) -> Option<u32> {
+        let circle = circle?;
+        let radius = circle.radius.mm() * 1e6;
+        self.round(Round {
+            centre: place(plane, circle.centre, level),
+            radii: [[radius, 0.0], [0.0, radius]].map(|radii| place_vector(plane, radii)),
+        })
+    }
 }
 
 /// A part's solid, in the part's frame.

@@ -154,6 +154,7 @@ fn lay_walls(
                 joining,
                 ends: [stack.point(edge.from, low), stack.point(edge.from, high)],
                 normals: [stack.across(before.outward()), normal],
+                round: None,
             });
         }
         shell.faces.push(BodyFace {
@@ -185,10 +186,12 @@ fn lay_flat(
         // A flat ends where its own layer's wall goes down, or where the next layer's rises.
         let rises = bounded && edge.origin == Origin::Cut;
         let wall = if rises { [-x, -y] } else { [x, y] };
+        let round = shell.circle(edge.circle, stack.plane, level);
         shell.edges.push(BodyEdge {
             joining: Joining::Sharp,
             ends: [stack.point(edge.from, level), stack.point(edge.to, level)],
             normals: [normal, stack.across(wall)],
+            round,
         });
     }
     let rings = shape
@@ -222,10 +225,12 @@ pub(super) fn seams(stack: &Stack, layers: &[Layer], count: i64, shell: &mut She
                     .is_some_and(|circle| circle.radius < Length::from_mm(20));
                 if !small {
                     let normal = stack.across(edge.outward());
+                    let round = shell.circle(edge.circle, stack.plane, level);
                     shell.edges.push(BodyEdge {
                         joining: Joining::Seam,
                         ends: [stack.point(edge.from, level), stack.point(edge.to, level)],
                         normals: [normal, normal],
+                        round,
                     });
                 }
             }
