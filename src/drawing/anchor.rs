@@ -16,11 +16,19 @@ pub(super) fn anchor<'f>(fills: impl Iterator<Item = &'f VisibleFill>) -> Option
         })
         .collect();
     pieces.sort_by(|a, b| b.1.total_cmp(&a.1));
-    pieces
-        .into_iter()
-        .take(4)
-        .map(|(piece, _)| innermost(piece))
-        .max_by(|a, b| a.1.total_cmp(&b.1))
+    let mut best: Option<([f64; 2], f64)> = None;
+    for (piece, area) in pieces {
+        // No circle inside of a piece is larger than the piece, and the next ones are smaller.
+        let room = best.map_or(f64::NEG_INFINITY, |(_, room)| room);
+        if room > 0.0 && area <= std::f64::consts::PI * room * room {
+            break;
+        }
+        let found = innermost(piece);
+        if found.1 > room {
+            best = Some(found);
+        }
+    }
+    best
 }
 
 /// Points looked at along each side, and how often the search narrows.
@@ -29,6 +37,7 @@ const ROUNDS: u8 = 5;
 
 /// The pole of inaccessibility: the point farthest inside of a polygon with holes.
 fn innermost(rings: &[Vec<[f64; 2]>]) -> ([f64; 2], f64) {
+    let edges = edges_of(rings);
     let mut bounds = Bounds::NONE;
     for [x, y] in rings.iter().flatten() {
         bounds.take(*x, *y);
@@ -50,7 +59,7 @@ fn innermost(rings: &[Vec<[f64; 2]>]) -> ([f64; 2], f64) {
                     window.low[0] + step[0] * f64::from(i),
                     window.low[1] + step[1] * f64::from(j),
                 ];
-                let inside = distance_beyond(rings, point, best.1);
+                let inside = distance_beyond(&edges, point, best.1);
                 if inside > best.1 {
                     best = (point, inside);
                 }
@@ -67,31 +76,40 @@ fn innermost(rings: &[Vec<[f64; 2]>]) -> ([f64; 2], f64) {
 
 /// How far inside of the rings a point is; negative outside.
 pub(super) fn distance_inside(rings: &[Vec<[f64; 2]>], point: [f64; 2]) -> f64 {
-    distance_beyond(rings, point, f64::NEG_INFINITY)
+    distance_beyond(&edges_of(rings), point, f64::NEG_INFINITY)
+}
+
+/// A side of a ring: where it begins, how it runs, and the square of its length turned over.
+type Side = [f64; 5];
+
+fn edges_of(rings: &[Vec<[f64; 2]>]) -> Vec<Side> {
+    rings
+        .iter()
+        .flat_map(|ring| ring.iter().zip(ring.iter().cycle().skip(1)))
+        .map(|(a, b)| {
+            let (dx, dy) = (b[0] - a[0], b[1] - a[1]);
+            let square = dx * dx + dy * dy;
+            let turned = if square > 0.0 { 1.0 / square } else { 0.0 };
+            [a[0], a[1], dx, dy, turned]
+        })
+        .collect()
 }
 
 /// The same, or anything less than `least` as soon as it can be no more than that.
-fn distance_beyond(rings: &[Vec<[f64; 2]>], [x, y]: [f64; 2], least: f64) -> f64 {
+fn distance_beyond(edges: &[Side], [x, y]: [f64; 2], least: f64) -> f64 {
     let enough = if least > 0.0 { least * least } else { -1.0 };
     let mut inside = false;
     let mut nearest = f64::INFINITY;
-    for ring in rings {
-        for (a, b) in ring.iter().zip(ring.iter().cycle().skip(1)) {
-            if (a[1] > y) != (b[1] > y) && x < a[0] + (b[0] - a[0]) * (y - a[1]) / (b[1] - a[1]) {
-                inside = !inside;
-            }
-            let (dx, dy) = (b[0] - a[0], b[1] - a[1]);
-            let square = dx * dx + dy * dy;
-            let t = if square > 0.0 {
-                (((x - a[0]) * dx + (y - a[1]) * dy) / square).clamp(0.0, 1.0)
-            } else {
-                0.0
-            };
-            let (ex, ey) = (x - a[0] - t * dx, y - a[1] - t * dy);
-            nearest = nearest.min(ex * ex + ey * ey);
-            if nearest <= enough {
-                return f64::NEG_INFINITY;
-            }
+    for [ax, ay, dx, dy, turned] in edges {
+        let (px, py) = (x - ax, y - ay);
+        if (py < 0.0) != (py < *dy) && px < dx * (py / dy) {
+            inside = !inside;
+        }
+        let t = ((px * dx + py * dy) * turned).clamp(0.0, 1.0);
+        let (ex, ey) = (px - t * dx, py - t * dy);
+        nearest = nearest.min(ex * ex + ey * ey);
+        if nearest <= enough {
+            return f64::NEG_INFINITY;
         }
     }
     let nearest = nearest.sqrt();

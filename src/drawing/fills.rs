@@ -58,27 +58,44 @@ pub fn visible_fills(scene: &Scene, view: &View) -> Vec<VisibleFill> {
 /// The same for front faces that are prepared already.
 pub(super) fn visible_among(front: &Front) -> Vec<VisibleFill> {
     let mut seen = vec![usize::MAX; front.faces.len()];
-    let mut hidden = vec![false; front.faces.len()];
-    let mut fills = Vec::new();
+    let mut found: Vec<Found> = Vec::with_capacity(front.faces.len());
+    let mut fills: Vec<VisibleFill> = Vec::new();
     let mut overlay: Overlay<i32> = Overlay::new(256);
     for (number, face) in front.faces.iter().enumerate() {
-        match nearer_parts(front, number, &mut seen, &hidden) {
-            None => hidden[number] = true,
-            Some(clips) => {
-                let pieces = subtract(&mut overlay, face, &clips);
-                if pieces.is_empty() {
-                    hidden[number] = true;
-                } else {
-                    fills.push(VisibleFill {
-                        body: face.body,
-                        face: face.source,
-                        pieces,
-                    });
-                }
-            }
+        let Some(clips) = nearer_parts(front, number, &mut seen, &found, &fills) else {
+            found.push(Found::Hidden);
+            continue;
+        };
+        let pieces = subtract(&mut overlay, face, &clips);
+        let corners: usize = pieces.iter().flatten().map(Vec::len).sum();
+        found.push(if pieces.is_empty() {
+            Found::Hidden
+        } else if corners < face.edges.len() {
+            Found::Less(fills.len())
+        } else {
+            Found::Whole
+        });
+        if !pieces.is_empty() {
+            fills.push(VisibleFill {
+                body: face.body,
+                face: face.source,
+                pieces,
+            });
         }
     }
     fills
+}
+
+/// What was found of a face. Whatever the hidden part of it would hide, the faces that hide it
+/// hide too: what is seen is enough, where that is simpler.
+#[derive(Clone, Copy, PartialEq)]
+enum Found {
+    /// Nothing of it is seen.
+    Hidden,
+    /// A part of fewer corners than the whole is: the fill of this number.
+    Less(usize),
+    /// It is best taken as it is.
+    Whole,
 }
 
 type Rings = Vec<Vec<[f64; 2]>>;
@@ -88,7 +105,8 @@ fn nearer_parts(
     front: &Front,
     number: usize,
     seen: &mut [usize],
-    hidden: &[bool],
+    found: &[Found],
+    fills: &[VisibleFill],
 ) -> Option<Vec<Rings>> {
     let face = &front.faces[number];
     let mut clips: Vec<Rings> = Vec::new();
@@ -103,19 +121,26 @@ fn nearer_parts(
                 continue;
             }
             seen[other] = number;
-            // Whatever a hidden face would hide, the faces that hide it hide too.
-            if hidden[other] || !over.bounds.overlaps(&face.bounds) || apart(over, face) {
+            let found = found.get(other).copied().unwrap_or(Found::Whole);
+            let hidden = found == Found::Hidden;
+            if hidden || !over.bounds.overlaps(&face.bounds) || apart(over, face) {
                 continue;
             }
-            match nearer_part(over, face) {
-                Nearer::Nothing => {}
-                Nearer::All(rings) => {
-                    if over.convex && within(face, over) {
-                        return None;
+            let parts = match found {
+                Found::Less(fill) => fills[fill].pieces.clone(),
+                Found::Whole | Found::Hidden => vec![around(over, &face.bounds)],
+            };
+            for rings in parts {
+                match nearer_part(over, face, rings) {
+                    Nearer::Nothing => {}
+                    Nearer::All(rings) => {
+                        if over.convex && within(face, over) {
+                            return None;
+                        }
+                        clips.push(rings);
                     }
-                    clips.push(rings);
+                    Nearer::Some(rings) => clips.push(rings),
                 }
-                Nearer::Some(rings) => clips.push(rings),
             }
         }
     }
@@ -153,12 +178,11 @@ enum Nearer {
     Some(Rings),
 }
 
-/// The part of `over` that is nearer to the eye than the plane of `face`, around `face`.
-fn nearer_part(over: &FrontFace, face: &FrontFace) -> Nearer {
+/// What of `rings`, which lie in the plane of `over`, is nearer to the eye than that of `face`.
+fn nearer_part(over: &FrontFace, face: &FrontFace, rings: Rings) -> Nearer {
     let slopes: [f64; 3] = [0, 1, 2].map(|i| over.plane[i] - face.plane[i]);
     let margin = OVER / face.cosine;
     let gap = |x: f64, y: f64| slopes[0] * x + slopes[1] * y + slopes[2] - margin;
-    let rings = around(over, &face.bounds);
     let (mut any, mut all) = (false, true);
     for [x, y] in rings.iter().flatten() {
         let nearer = gap(*x, *y) > 0.0;

@@ -36,10 +36,15 @@ impl Circle {
     /// How many chords a full turn has: 32, or twice as many until no chord leaves its arc by
     /// more than 0.06 mm.
     pub fn chords(self) -> u32 {
-        let mut chords = FEWEST_CHORDS;
+        self.chords_within(FEWEST_CHORDS, SAGITTA_MM)
+    }
+
+    /// `fewest` chords, or twice as many until none leaves its arc by more than `sagitta_mm`.
+    pub fn chords_within(self, fewest: u32, sagitta_mm: f64) -> u32 {
+        let mut chords = fewest;
         while chords < MOST_CHORDS {
             let half_angle = TAU / f64::from(chords) / 2.0;
-            if self.radius.mm() * (1.0 - libm::cos(half_angle)) <= SAGITTA_MM {
+            if self.radius.mm() * (1.0 - libm::cos(half_angle)) <= sagitta_mm {
                 break;
             }
             chords *= 2;

@@ -147,7 +147,12 @@ impl Region {
 
     /// A disc.
     pub fn disc(circle: Circle) -> Self {
-        Self::from_ring(closed_ring(&circle.turn(), Some(circle)))
+        Self::disc_in(circle, circle.chords())
+    }
+
+    /// A disc whose rim has `chords` chords.
+    pub fn disc_in(circle: Circle, chords: u32) -> Self {
+        Self::from_ring(closed_ring(&circle.turn_in(chords), Some(circle)))
     }
 
     /// A rectangle whose shorter sides are half circles, as a router leaves a mortise.

@@ -63,15 +63,15 @@ fn bores_of(part: &Part, stack: &Stack, side: Side, detail: Detail) -> Vec<Bore>
     for feature in &part.features {
         match &feature.shape {
             FeatureShape::Holes(holes) => {
-                if detail == Detail::SmallHolesMarked && is_small(holes) {
+                if detail == Detail::FromAfar && is_small(holes) {
                     continue;
                 }
                 if holes.side == side {
-                    hole_bores(holes, through, &mut bores);
+                    hole_bores(holes, through, detail, &mut bores);
                 } else if holes.side == side.opposite() && holes.depth.is_none() {
                     // The far mouth of a hole that goes through.
                     bores.push(Bore {
-                        section: discs(&holes.positions, holes.diameter),
+                        section: discs(&holes.positions, holes.diameter, detail),
                         from: Length::ZERO,
                         to: Length::ZERO,
                         floor: None,
@@ -96,8 +96,8 @@ fn bores_of(part: &Part, stack: &Stack, side: Side, detail: Detail) -> Vec<Bore>
     bores
 }
 
-fn hole_bores(holes: &Holes, through: Length, bores: &mut Vec<Bore>) {
-    let section = discs(&holes.positions, holes.diameter);
+fn hole_bores(holes: &Holes, through: Length, detail: Detail, bores: &mut Vec<Bore>) {
+    let section = discs(&holes.positions, holes.diameter, detail);
     let wide = match (holes.counterbore, holes.countersink) {
         (Some(counterbore), _) => Some(counterbore),
         // A cone in an edge is drawn as a step of half its depth.
@@ -108,7 +108,7 @@ fn hole_bores(holes: &Holes, through: Length, bores: &mut Vec<Bore>) {
     if let Some((diameter, depth)) = wide {
         from = depth.min(through);
         bores.push(Bore {
-            section: discs(&holes.positions, diameter),
+            section: discs(&holes.positions, diameter, detail),
             from: Length::ZERO,
             to: from,
             floor: Some(section.clone()),

@@ -12,6 +12,8 @@ pub(super) struct Cone {
     pub(super) mouth: Circle,
     /// Its circle at the bottom: the hole's own.
     pub(super) bore: Circle,
+    /// How many facets it has.
+    pub(super) chords: u32,
     /// From which level to which it reaches.
     pub(super) reach: Interval,
     /// The mouth is at the upper end.
@@ -25,8 +27,8 @@ pub(super) fn depth(mouth: Length, bore: Length) -> Length {
 
 /// True where a ring is one whole circle.
 pub(super) fn is_circle(ring: &[BoundaryEdge], circle: Circle) -> bool {
-    u32::try_from(ring.len()).is_ok_and(|count| count == circle.chords())
-        && ring.iter().all(|edge| edge.circle == Some(circle))
+    // A ring of nothing but chords of one circle goes all the way round.
+    ring.iter().all(|edge| edge.circle == Some(circle))
 }
 
 impl Cone {
@@ -61,7 +63,7 @@ impl Cone {
         shell: &mut Shell,
         measures: &mut Measures,
     ) {
-        let chords = self.mouth.chords().max(self.bore.chords());
+        let chords = self.chords;
         let (outer, inner) = (self.mouth.turn_in(chords), self.bore.turn_in(chords));
         let up = if self.opens_up { 1.0 } else { -1.0 };
         // A facet is a little steeper than the cone, as its chords are nearer to the axis.

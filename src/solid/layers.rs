@@ -11,7 +11,7 @@ use super::types::Shell;
 use super::walls;
 use crate::build::Part;
 use crate::geometry::{Circle, Interval, PartAxis, PlanePoint, Region, Side};
-use crate::model::{FeatureShape, Holes, Pocket};
+use crate::model::{FeatureShape, Holes, MaterialForm, Pocket};
 use crate::units::Length;
 
 /// How much of a part is shaped.
@@ -19,8 +19,19 @@ use crate::units::Length;
 pub(super) enum Detail {
     /// Every hole as a hole.
     Everything,
-    /// Small holes as marks on the surface.
-    SmallHolesMarked,
+    /// As much as is seen from afar: small holes as marks on the surface, others of fewer chords.
+    FromAfar,
+}
+
+impl Detail {
+    /// How many chords stand for a hole or a round bar. From afar is a fifth of the size or
+    /// smaller: half of what a chord may leave its arc by is a line's width there.
+    pub(super) fn chords(self, circle: Circle) -> u32 {
+        match self {
+            Self::Everything => circle.chords(),
+            Self::FromAfar => circle.chords_within(16, 0.2),
+        }
+    }
 }
 
 /// Holes up to this diameter are small: in a view of a whole piece of furniture they are dots.
@@ -42,11 +53,11 @@ pub(super) struct Layer {
     pub(super) reach: Interval,
 }
 
-/// True where a part looks different with small holes as marks.
-pub(super) fn has_small_holes(part: &Part) -> bool {
-    part.features
-        .iter()
-        .any(|feature| matches!(&feature.shape, FeatureShape::Holes(holes) if is_small(holes)))
+/// True where a part looks different from afar.
+pub(super) fn is_simpler_from_afar(part: &Part, form: Option<MaterialForm>) -> bool {
+    let holed = |shape: &FeatureShape| matches!(shape, FeatureShape::Holes(_));
+    matches!(form, Some(MaterialForm::Round { .. }))
+        || part.features.iter().any(|feature| holed(&feature.shape))
 }
 
 /// True where even the widest of a hole's diameters is small.
@@ -72,7 +83,7 @@ pub(super) fn shell(part: &Part, stack: &Stack, detail: Detail) -> (Shell, Measu
     }
     bores::drill(part, stack, detail, &mut shell, &mut measures);
     pocket_hole::drill(part, &mut shell, &mut measures);
-    if detail == Detail::SmallHolesMarked {
+    if detail == Detail::FromAfar {
         bores::mark_small(part, &cutters, stack, &mut shell);
     }
     arris::break_arrises(part, stack, &mut shell, &mut measures);
@@ -126,10 +137,8 @@ fn cutters(part: &Part, stack: &Stack, detail: Detail) -> Vec<Cutter> {
     for feature in &part.features {
         match &feature.shape {
             FeatureShape::Holes(holes) => {
-                if stack.caps(holes.side)
-                    && !(detail == Detail::SmallHolesMarked && is_small(holes))
-                {
-                    hole_cutters(holes, stack, &mut cutters);
+                if stack.caps(holes.side) && !(detail == Detail::FromAfar && is_small(holes)) {
+                    hole_cutters(holes, stack, detail, &mut cutters);
                 }
             }
             FeatureShape::Pocket(pocket) => cutters.extend(pocket_cutter(pocket, stack)),
@@ -154,20 +163,21 @@ fn cutters(part: &Part, stack: &Stack, detail: Detail) -> Vec<Cutter> {
 }
 
 /// Discs of one diameter at every position.
-pub(super) fn discs(positions: &[PlanePoint], diameter: Length) -> Region {
+pub(super) fn discs(positions: &[PlanePoint], diameter: Length, detail: Detail) -> Region {
+    let disc = |at: &PlanePoint| {
+        let circle = Circle::of_diameter(*at, diameter);
+        Region::disc_in(circle, detail.chords(circle)).shapes
+    };
     Region {
-        shapes: positions
-            .iter()
-            .flat_map(|at| Region::disc(Circle::of_diameter(*at, diameter)).shapes)
-            .collect(),
+        shapes: positions.iter().flat_map(disc).collect(),
     }
 }
 
-fn hole_cutters(holes: &Holes, stack: &Stack, cutters: &mut Vec<Cutter>) {
+fn hole_cutters(holes: &Holes, stack: &Stack, detail: Detail, cutters: &mut Vec<Cutter>) {
     let whole = stack.reach(stack.axis);
     let mut take = |diameter: Length, depth: Option<Length>| {
         cutters.push(Cutter {
-            region: discs(&holes.positions, diameter),
+            region: discs(&holes.positions, diameter, detail),
             reach: depth.map_or(whole, |depth| sunk(&stack.extent, holes.side, depth)),
         });
     };
@@ -218,7 +228,7 @@ fn cones(part: &Part, stack: &Stack, detail: Detail) -> Vec<Cone> {
         if let FeatureShape::Holes(holes) = &feature.shape
             && let Some(mouth) = holes.countersink
             && stack.caps(holes.side)
-            && !(detail == Detail::SmallHolesMarked && is_small(holes))
+            && !(detail == Detail::FromAfar && is_small(holes))
         {
             let reach = sunk(
                 &stack.extent,
@@ -228,6 +238,7 @@ fn cones(part: &Part, stack: &Stack, detail: Detail) -> Vec<Cone> {
             cones.extend(holes.positions.iter().map(|at| Cone {
                 mouth: Circle::of_diameter(*at, mouth),
                 bore: Circle::of_diameter(*at, holes.diameter),
+                chords: detail.chords(Circle::of_diameter(*at, mouth)),
                 reach,
                 opens_up: holes.side.is_high(),
             }));

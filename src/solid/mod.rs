@@ -59,10 +59,13 @@ pub fn shape(build: &Build) -> Outcome<Solids> {
 
 /// One part in both grades of detail, cut from stock of a form.
 pub(crate) fn solid(part: &Part, form: Option<MaterialForm>) -> PartSolid {
-    let stack = stack::Stack::of(part, form);
-    let (fine, measures) = layers::shell(part, &stack, Detail::Everything);
-    let coarse = if layers::has_small_holes(part) {
-        layers::shell(part, &stack, Detail::SmallHolesMarked).0
+    let shell = |detail| {
+        let stack = stack::Stack::of(part, form, detail);
+        layers::shell(part, &stack, detail)
+    };
+    let (fine, measures) = shell(Detail::Everything);
+    let coarse = if layers::is_simpler_from_afar(part, form) {
+        shell(Detail::FromAfar).0
     } else {
         fine.clone()
     };

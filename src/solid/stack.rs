@@ -1,8 +1,9 @@
 //! The direction in which a part is layered, and the outline of its layers.
 
+use super::layers::{Detail, discs};
 use super::types::Point;
 use crate::build::Part;
-use crate::geometry::{Circle, Interval, PartAxis, PlanePoint, Region, Side};
+use crate::geometry::{Interval, PartAxis, PlanePoint, Region, Side};
 use crate::model::{FeatureShape, MaterialForm};
 use crate::units::Length;
 
@@ -20,7 +21,7 @@ pub(super) struct Stack {
 
 impl Stack {
     /// A board is layered along its thickness, a round bar along its length.
-    pub(super) fn of(part: &Part, form: Option<MaterialForm>) -> Self {
+    pub(super) fn of(part: &Part, form: Option<MaterialForm>, detail: Detail) -> Self {
         let [length, width, thickness] = part.extent;
         if let Some(MaterialForm::Round { .. }) = form {
             let diameter = width.size().min(thickness.size());
@@ -28,7 +29,7 @@ impl Stack {
             return Self {
                 axis: PartAxis::Length,
                 plane: [PartAxis::Width, PartAxis::Thickness],
-                base: Region::disc(Circle::of_diameter(centre, diameter)),
+                base: discs(&[centre], diameter, detail),
                 extent: part.extent,
             };
         }

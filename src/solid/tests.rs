@@ -79,11 +79,12 @@ fn check(part: Part, volume: f64, surface: f64) {
         "{title}: {} is not {surface}",
         measures.surface_mm2
     );
-    for shell in [&solid.fine, &solid.coarse] {
+    // Chords and marks in place of small holes take or leave a little; sixteen chords of a
+    // circle enclose a fortieth less than it does.
+    for (shell, little) in [(&solid.fine, 0.01), (&solid.coarse, 0.03)] {
         let (by_polygons, around, open) = by_faces(shell);
-        // Chords and marks in place of small holes take or leave a little.
         assert!(
-            (by_polygons - volume).abs() < volume * 0.01,
+            (by_polygons - volume).abs() < volume * little,
             "{title}: {by_polygons} by its faces"
         );
         assert!(

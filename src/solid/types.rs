@@ -98,7 +98,7 @@ impl Shell {
 pub struct PartSolid {
     /// With every feature.
     pub fine: Shell,
-    /// With small holes as marks on the surface, for views of many parts.
+    /// As it is seen from afar, for views of many parts: small holes are marks on the surface.
     pub coarse: Shell,
     /// Volume and surface.
     pub measures: Measures,
