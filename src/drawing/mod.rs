@@ -77,7 +77,7 @@ fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
         return Drawings::default();
     }
     let contacts = contacts::Contacts::of(build);
-    let mut blocking = Blocking::new(build, solids, &contacts);
+    let blocking = Blocking::new(build, solids, &contacts);
     let studio = Studio {
         build,
         solids,
@@ -86,15 +86,7 @@ fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
     };
     // Staging goes from step to step, each seen from where the last one was if that does; taking
     // the pictures is shared out. Which core took one does not show in it.
-    let whole = [
-        ("cover", whole::cover(&studio)),
-        ("overview", whole::overview(&studio)),
-        ("exploded", whole::exploded(&studio, &mut blocking)),
-    ];
-    let whole = whole.map(|(name, shot)| (name.to_owned(), shot));
-    let figures = whole
-        .into_iter()
-        .chain(steps(&studio, blocking))
+    let figures = shots(&studio, blocking)
         .par_bridge()
         .map(|(name, shot)| (name, shot.figure(&studio)))
         .filter(|(_, figure)| !figure.marks.is_empty())
@@ -102,21 +94,43 @@ fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
     Drawings { figures }
 }
 
-/// The steps that have something to show, staged one after another as they are asked for.
-fn steps<'s>(
+/// Something that a plan shows.
+#[derive(Clone, Copy)]
+enum Subject {
+    Cover,
+    Overview,
+    Exploded,
+    Step(usize),
+}
+
+/// What a plan shows, staged one after another as it is asked for.
+fn shots<'s>(
     studio: &'s Studio<'s>,
     mut blocking: Blocking<'s>,
 ) -> impl Iterator<Item = (String, Shot)> + Send + 's {
+    let steps = studio.build.steps.iter().enumerate();
+    // A step that adds nothing and joins nothing has nothing to show.
+    let shown = steps
+        .filter(|(_, step)| !step.adds.is_empty() || !step.joints.is_empty())
+        .map(|(number, _)| Subject::Step(number));
     let mut before = None;
-    let shown = studio
-        .build
-        .steps
-        .iter()
-        .enumerate()
-        .filter(|(_, step)| !step.adds.is_empty() || !step.joints.is_empty());
-    shown.map(move |(number, step)| {
-        let next = step::stage_step(studio, number, step, before, &mut blocking);
-        before = next.direction.or(before);
-        (format!("step-{}", number + 1), next.shot)
-    })
+    [Subject::Cover, Subject::Overview, Subject::Exploded]
+        .into_iter()
+        .chain(shown)
+        .filter_map(move |subject| {
+            Some(match subject {
+                Subject::Cover => ("cover".to_owned(), whole::cover(studio)),
+                Subject::Overview => ("overview".to_owned(), whole::overview(studio)),
+                Subject::Exploded => (
+                    "exploded".to_owned(),
+                    whole::exploded(studio, &mut blocking),
+                ),
+                Subject::Step(number) => {
+                    let step = studio.build.steps.get(number)?;
+                    let next = step::stage_step(studio, number, step, before, &mut blocking);
+                    before = next.direction.or(before);
+                    (format!("step-{}", number + 1), next.shot)
+                }
+            })
+        })
 }

@@ -20,6 +20,7 @@ use crate::text::Fonts;
 /// Says which font cannot be embedded, or that the document could not be written.
 pub(super) fn finish(
     document: &mut Document,
+    contents: Vec<Vec<u8>>,
     pages: &Pages<'_>,
     fonts: &Fonts,
     used: &UsedFonts,
@@ -29,7 +30,7 @@ pub(super) fn finish(
     let ids: Vec<ObjectId> = document.page_iter().collect();
     let resources = used.embed(document, fonts)?;
     let resources = document.add_object(dictionary! { "Font" => resources });
-    sheets(document, pages, &ids, resources);
+    sheets(document, pages, contents, &ids, resources);
     links::add(document, pages, &ids);
     let outline = outline::add(document, pages, &ids);
     let packet = document.add_object(metadata::packet(pages, date));
@@ -54,8 +55,8 @@ pub(super) fn finish(
     information(document, pages, date);
     document.prune_objects();
     document.renumber_objects();
-    identify(document);
     compress(document);
+    identify(document);
     let mut bytes = Vec::new();
     document
         .save_to(&mut bytes)
@@ -95,13 +96,21 @@ fn deflate(stream: &mut Stream) {
     }
 }
 
-/// Exact sizes, and the resources every page shares.
-fn sheets(document: &mut Document, pages: &Pages<'_>, ids: &[ObjectId], resources: ObjectId) {
-    for (page, id) in pages.pages.iter().zip(ids) {
+/// Content, exact sizes, and the resources every page shares.
+fn sheets(
+    document: &mut Document,
+    pages: &Pages<'_>,
+    contents: Vec<Vec<u8>>,
+    ids: &[ObjectId],
+    resources: ObjectId,
+) {
+    for ((page, content), id) in pages.pages.iter().zip(contents).zip(ids) {
+        let content = document.add_object(Stream::new(Dictionary::new(), content));
         if let Ok(sheet) = document.get_dictionary_mut(*id) {
             let size = [0.0, 0.0, page.width, page.height];
             sheet.set("MediaBox", size.map(real).to_vec());
             sheet.set("Resources", resources);
+            sheet.set("Contents", content);
             sheet.remove(b"TrimBox");
             sheet.remove(b"CropBox");
         }

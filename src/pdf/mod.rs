@@ -5,7 +5,7 @@
 //! give the same bytes. Never: layout, a clock, a disk, references to anything outside.
 //!
 //! The road inside: `lower.rs` turns marks into printpdf's operators, checking every number;
-//! printpdf writes content streams and the page tree; the other files finish the document with
+//! printpdf writes content streams, page by page and side by side, and the page tree; the other files finish the document with
 //! the same lopdf that printpdf uses. A tree of structure (tagged PDF) would be built between
 //! `lower.rs`, which would mark content as it lowers it, and `finish.rs`.
 //!
@@ -19,7 +19,8 @@ mod lower;
 mod metadata;
 mod outline;
 
-use printpdf::{Mm, PdfDocument, PdfPage, PdfSaveOptions};
+use printpdf::{Mm, Op, PdfDocument, PdfPage, PdfSaveOptions};
+use rayon::iter::{IntoParallelIterator, ParallelIterator};
 
 use crate::finding::{Finding, Outcome};
 use crate::page::Pages;
@@ -33,7 +34,7 @@ pub use date::Date;
 pub fn write(pages: &Pages<'_>, fonts: &Fonts, date: Option<Date>) -> Outcome<Vec<u8>> {
     let mut outcome = Outcome::clean(Vec::new());
     let mut used = fonts::UsedFonts::default();
-    let mut document = PdfDocument::new("");
+    let mut sheets = Vec::with_capacity(pages.pages.len());
     for (i, page) in pages.pages.iter().enumerate() {
         let lowered = lower::lower(page, fonts, &mut used);
         if lowered.left_out > 0 {
@@ -43,18 +44,12 @@ pub fn write(pages: &Pages<'_>, fonts: &Fonts, date: Option<Date>) -> Outcome<Ve
             let finding = Finding::new(&NOT_A_NUMBER, Span::default(), message);
             outcome.findings.push(finding);
         }
-        // The size is set exactly when the document is finished.
-        let sheet = PdfPage::new(Mm(1.0), Mm(1.0), lowered.ops);
-        document.pages.push(sheet);
+        sheets.push(lowered.ops);
     }
-    // `secure` would drop the operators of paths, which printpdf has no whole form of.
-    let options = PdfSaveOptions {
-        secure: false,
-        ..PdfSaveOptions::default()
-    };
-    let mut finished = document.to_lopdf_document(&options, &mut Vec::new());
-    drop(document);
-    let made = finish::finish(&mut finished, pages, fonts, &used, date);
+    let mut finished = document_of(vec![Vec::new(); sheets.len()]);
+    // Content is the long part, and no page knows of another.
+    let contents: Vec<Vec<u8>> = sheets.into_par_iter().map(content).collect();
+    let made = finish::finish(&mut finished, contents, pages, fonts, &used, date);
     match made {
         Ok(bytes) => outcome.value = bytes,
         Err(fault) => {
@@ -63,4 +58,28 @@ pub fn write(pages: &Pages<'_>, fonts: &Fonts, date: Option<Date>) -> Outcome<Ve
         }
     }
     outcome
+}
+
+/// A document of pages, as printpdf writes it; their sizes are set when it is finished.
+fn document_of(pages: Vec<Vec<Op>>) -> lopdf::Document {
+    let mut document = PdfDocument::new("");
+    for ops in pages {
+        document.pages.push(PdfPage::new(Mm(1.0), Mm(1.0), ops));
+    }
+    // `secure` would drop the operators of paths, which printpdf has no whole form of.
+    let options = PdfSaveOptions {
+        secure: false,
+        ..PdfSaveOptions::default()
+    };
+    document.to_lopdf_document(&options, &mut Vec::new())
+}
+
+/// The content stream of one page.
+fn content(ops: Vec<Op>) -> Vec<u8> {
+    let document = document_of(vec![ops]);
+    document
+        .page_iter()
+        .map(|page| document.get_page_content(page))
+        .collect::<Vec<_>>()
+        .concat()
 }
