@@ -81,12 +81,22 @@ pub(super) struct Staging {
     pub(super) pieces: BTreeMap<BodyId, PlacedId>,
 }
 
-/// A figure about to be drawn: all that is decided before anyone looks.
+/// Figures about to be drawn: all that is decided before anyone looks.
 pub(super) struct Shot {
     /// What is looked at.
     pub(super) staging: Staging,
     /// From where.
     pub(super) view: View,
+    /// The figures that are made of what is seen.
+    pub(super) prints: Vec<Print>,
+}
+
+/// A figure that is made of a picture.
+pub(super) struct Print {
+    /// Its name.
+    pub(super) name: String,
+    /// How all bodies are drawn; none where each is drawn as staged.
+    pub(super) ink: Option<Ink>,
     /// The height it may take, in millimetres.
     pub(super) height_mm: f64,
     /// What stands beside it.
@@ -100,12 +110,24 @@ impl Shot {
     ///
     /// This is the long part; it knows of nothing but its own scene, so that shots can be taken
     /// side by side.
-    pub(super) fn figure(&self, studio: &Studio<'_>) -> Figure {
+    pub(super) fn figures(self, studio: &Studio<'_>) -> Vec<(String, Figure)> {
         let picture = Picture::take(&self.staging.scene, &self.view);
-        match &self.beside {
-            Beside::References(named) => referenced_figure(studio, self, &picture, named),
-            Beside::Dimensions => super::whole::dimensioned_figure(studio, self, &picture),
-        }
+        let figure = |print: &Print| match &print.beside {
+            Beside::References(named) => referenced_figure(studio, &self, print, &picture, named),
+            Beside::Dimensions => super::whole::dimensioned_figure(studio, &self, print, &picture),
+        };
+        self.prints
+            .iter()
+            .map(|print| (print.name.clone(), figure(print)))
+            .filter(|(_, figure)| !figure.marks.is_empty())
+            .collect()
+    }
+
+    /// The marks of a picture of this, on a sheet.
+    pub(super) fn marks(&self, print: &Print, picture: &Picture, sheet: &Sheet) -> Vec<Mark> {
+        let staged = |body: BodyId| self.staging.inks.get(&body).copied();
+        let ink = |body: BodyId| print.ink.or(staged(body)).unwrap_or(Ink::New);
+        marks(&self.staging.scene, &self.view, picture, ink, sheet)
     }
 
     /// For each piece that `named` names, the place where its leader ends and how far that is
@@ -141,28 +163,28 @@ pub(super) enum Beside {
 fn referenced_figure(
     studio: &Studio<'_>,
     shot: &Shot,
+    print: &Print,
     picture: &Picture,
     named: &BTreeMap<PlacedId, Weight>,
 ) -> Figure {
-    let staging = &shot.staging;
     let columns = if named.is_empty() {
         0.0
     } else {
         2.0 * COLUMN_MM
     };
-    let scale = fit(&picture.bounds, WIDTH_MM - columns - 1.5, shot.height_mm);
+    let scale = fit(&picture.bounds, WIDTH_MM - columns - 1.5, print.height_mm);
     let sheet = Sheet::new(&picture.bounds, scale, Spot::default());
-    let mut drawn = marks(&staging.scene, &shot.view, picture, &staging.inks, &sheet);
+    let mut drawn = shot.marks(print, picture, &sheet);
     let references = references(
         studio,
-        staging,
+        &shot.staging,
         &shot.anchors(picture, named),
         &sheet,
         named,
     );
     let area = area_of(&picture.bounds, &sheet);
     drawn.extend(lay_references(studio.fonts, &references, area));
-    framed(drawn, shot.alternative.clone())
+    framed(drawn, print.alternative.clone())
 }
 
 /// One reference for each part among the named pieces, at the piece that shows most.

@@ -88,8 +88,7 @@ fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
     // the pictures is shared out. Which core took one does not show in it.
     let figures = shots(&studio, blocking)
         .par_bridge()
-        .map(|(name, shot)| (name, shot.figure(&studio)))
-        .filter(|(_, figure)| !figure.marks.is_empty())
+        .flat_map_iter(|shot| shot.figures(&studio))
         .collect();
     Drawings { figures }
 }
@@ -97,8 +96,7 @@ fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
 /// Something that a plan shows.
 #[derive(Clone, Copy)]
 enum Subject {
-    Cover,
-    Overview,
+    Finished,
     Exploded,
     Step(usize),
 }
@@ -107,30 +105,24 @@ enum Subject {
 fn shots<'s>(
     studio: &'s Studio<'s>,
     mut blocking: Blocking<'s>,
-) -> impl Iterator<Item = (String, Shot)> + Send + 's {
+) -> impl Iterator<Item = Shot> + Send + 's {
     let steps = studio.build.steps.iter().enumerate();
     // A step that adds nothing and joins nothing has nothing to show.
     let shown = steps
         .filter(|(_, step)| !step.adds.is_empty() || !step.joints.is_empty())
         .map(|(number, _)| Subject::Step(number));
     let mut before = None;
-    [Subject::Cover, Subject::Overview, Subject::Exploded]
+    [Subject::Finished, Subject::Exploded]
         .into_iter()
         .chain(shown)
-        .filter_map(move |subject| {
-            Some(match subject {
-                Subject::Cover => ("cover".to_owned(), whole::cover(studio)),
-                Subject::Overview => ("overview".to_owned(), whole::overview(studio)),
-                Subject::Exploded => (
-                    "exploded".to_owned(),
-                    whole::exploded(studio, &mut blocking),
-                ),
-                Subject::Step(number) => {
-                    let step = studio.build.steps.get(number)?;
-                    let next = step::stage_step(studio, number, step, before, &mut blocking);
-                    before = next.direction.or(before);
-                    (format!("step-{}", number + 1), next.shot)
-                }
-            })
+        .filter_map(move |subject| match subject {
+            Subject::Finished => Some(whole::finished(studio)),
+            Subject::Exploded => Some(whole::exploded(studio, &mut blocking)),
+            Subject::Step(number) => {
+                let step = studio.build.steps.get(number)?;
+                let next = step::stage_step(studio, number, step, before, &mut blocking);
+                before = next.direction.or(before);
+                Some(next.shot)
+            }
         })
 }

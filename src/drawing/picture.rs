@@ -91,17 +91,16 @@ const SHORTEST_MM: f64 = 0.05;
 /// Width of the line in a fill's own tone that closes the hair between two fills.
 const SEAL_PT: f64 = 0.35;
 
-/// The marks of a picture: `inks` by body.
+/// The marks of a picture, each body in its ink.
 pub(super) fn marks(
     scene: &Scene,
     view: &View,
     picture: &Picture,
-    inks: &BTreeMap<BodyId, Ink>,
+    ink: impl Fn(BodyId) -> Ink,
     sheet: &Sheet,
 ) -> Vec<Mark> {
-    let ink = |body: BodyId| inks.get(&body).copied().unwrap_or(Ink::New);
     let mut marks = Vec::new();
-    lay_fills(scene, view, &picture.fills, ink, sheet, &mut marks);
+    lay_fills(scene, view, &picture.fills, &ink, sheet, &mut marks);
     let wide = edge_width(picture, sheet);
     let mut groups: BTreeMap<(Rank, BodyId), Vec<Stretch>> = BTreeMap::new();
     for line in &picture.lines {

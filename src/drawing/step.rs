@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::blocking::Blocking;
 use super::bodies::{Grade, add_piece};
-use super::compose::{Beside, Shot, Staging, Studio, WIDTH_MM, bounds_of, fit};
+use super::compose::{Beside, Print, Shot, Staging, Studio, WIDTH_MM, bounds_of, fit};
 use super::contacts::Box3;
 use super::explode::{Explosion, Move, explode};
 use super::fittings::{add_fittings, room_for_dowels};
@@ -65,9 +65,13 @@ pub(super) fn stage_step(
     let shot = Shot {
         staging: stage(studio, step, &arranged, &view),
         view,
-        height_mm: STEP_MM,
-        beside: Beside::References(named(studio, step, &arranged)),
-        alternative: words::step(studio.build, number, step, &arranged.moves),
+        prints: vec![Print {
+            name: format!("step-{}", number + 1),
+            ink: None,
+            height_mm: STEP_MM,
+            beside: Beside::References(named(studio, step, &arranged)),
+            alternative: words::step(studio.build, number, step, &arranged.moves),
+        }],
     };
     StagedStep { shot, direction }
 }

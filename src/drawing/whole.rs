@@ -4,11 +4,11 @@ use std::collections::BTreeMap;
 
 use super::blocking::Blocking;
 use super::bodies::{Grade, add_piece};
-use super::compose::{Beside, Shot, Staging, Studio, WIDTH_MM, bounds_of, fit, framed};
+use super::compose::{Beside, Print, Shot, Staging, Studio, WIDTH_MM, bounds_of, fit, framed};
 use super::contacts::Box3;
 use super::dimensions::overall_dimensions;
 use super::explode::{Explosion, Move, explode};
-use super::picture::{Ink, Picture, Sheet, marks};
+use super::picture::{Ink, Picture, Sheet};
 use super::references::Weight;
 use super::scene::BodyId;
 use super::view::View;
@@ -45,7 +45,7 @@ pub(super) fn body(number: usize) -> BodyId {
 }
 
 /// All pieces in their places.
-fn assembled(studio: &Studio<'_>, ink: Ink, view: &View, height_mm: f64) -> Staging {
+fn assembled(studio: &Studio<'_>, view: &View, height_mm: f64) -> Staging {
     let scale = fit(
         &bounds_of(studio.contacts.boxes.iter(), view),
         WIDTH_MM,
@@ -63,46 +63,50 @@ fn assembled(studio: &Studio<'_>, ink: Ink, view: &View, height_mm: f64) -> Stag
             grade(scale),
             [0.0; 3],
         );
-        staging.inks.insert(id, ink);
         staging.pieces.insert(id, PlacedId(number));
     }
     staging
 }
 
-/// The shaded view for the cover.
-pub(super) fn cover(studio: &Studio<'_>) -> Shot {
+/// The shaded view for the cover, and the same view with width, depth and height.
+pub(super) fn finished(studio: &Studio<'_>) -> Shot {
     let view = View::from_direction(View::ISOMETRIC);
     Shot {
-        staging: assembled(studio, Ink::Shaded, &view, COVER_MM),
+        staging: assembled(studio, &view, COVER_MM),
         view,
-        height_mm: COVER_MM,
-        beside: Beside::References(BTreeMap::new()),
-        alternative: words::cover(studio.build),
-    }
-}
-
-/// The whole with width, depth and height in both systems.
-pub(super) fn overview(studio: &Studio<'_>) -> Shot {
-    let view = View::from_direction(View::ISOMETRIC);
-    Shot {
-        staging: assembled(studio, Ink::New, &view, OVERVIEW_MM),
-        view,
-        height_mm: OVERVIEW_MM,
-        beside: Beside::Dimensions,
-        alternative: words::overview(studio.build),
+        prints: vec![
+            Print {
+                name: "cover".to_owned(),
+                ink: Some(Ink::Shaded),
+                height_mm: COVER_MM,
+                beside: Beside::References(BTreeMap::new()),
+                alternative: words::cover(studio.build),
+            },
+            Print {
+                name: "overview".to_owned(),
+                ink: Some(Ink::New),
+                height_mm: OVERVIEW_MM,
+                beside: Beside::Dimensions,
+                alternative: words::overview(studio.build),
+            },
+        ],
     }
 }
 
 /// A picture with the overall dimensions of the build.
-pub(super) fn dimensioned_figure(studio: &Studio<'_>, shot: &Shot, picture: &Picture) -> Figure {
+pub(super) fn dimensioned_figure(
+    studio: &Studio<'_>,
+    shot: &Shot,
+    print: &Print,
+    picture: &Picture,
+) -> Figure {
     let scale = fit(
         &picture.bounds,
         WIDTH_MM - DIMENSIONS_MM,
-        shot.height_mm - DIMENSIONS_MM / 2.0,
+        print.height_mm - DIMENSIONS_MM / 2.0,
     );
     let sheet = Sheet::new(&picture.bounds, scale, Spot::default());
-    let staging = &shot.staging;
-    let mut drawn = marks(&staging.scene, &shot.view, picture, &staging.inks, &sheet);
+    let mut drawn = shot.marks(print, picture, &sheet);
     let mut overall = Box3::NONE;
     for place in &studio.contacts.boxes {
         overall.join(place);
@@ -118,7 +122,7 @@ pub(super) fn dimensioned_figure(studio: &Studio<'_>, shot: &Shot, picture: &Pic
         );
         drawn.extend(dimensions);
     }
-    framed(drawn, shot.alternative.clone())
+    framed(drawn, print.alternative.clone())
 }
 
 /// Everything exploded, with a reference to every part.
@@ -170,7 +174,6 @@ pub(super) fn exploded(studio: &Studio<'_>, blocking: &mut Blocking<'_>) -> Shot
                 offset(*piece),
             );
         }
-        staging.inks.insert(id, Ink::New);
         staging.pieces.insert(id, *piece);
     }
     for (number, piece) in all.iter().enumerate() {
@@ -186,9 +189,13 @@ pub(super) fn exploded(studio: &Studio<'_>, blocking: &mut Blocking<'_>) -> Shot
     Shot {
         staging,
         view,
-        height_mm: EXPLODED_MM,
-        beside: Beside::References(named),
-        alternative: words::exploded(studio.build),
+        prints: vec![Print {
+            name: "exploded".to_owned(),
+            ink: Some(Ink::New),
+            height_mm: EXPLODED_MM,
+            beside: Beside::References(named),
+            alternative: words::exploded(studio.build),
+        }],
     }
 }
 
