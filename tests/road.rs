@@ -138,6 +138,18 @@ fn files_that_cannot_be_used_are_findings() {
         stderr(&output)
     );
 
+    // A source without end is read no further than a source may go.
+    #[cfg(unix)]
+    {
+        let output = leafwright(&["check", "/dev/zero"]);
+        assert_eq!(output.status.code(), Some(3));
+        assert!(
+            stderr(&output).contains("larger than 8 MiB"),
+            "{}",
+            stderr(&output)
+        );
+    }
+
     let nowhere = folder.join("no-such-folder").join("plan.pdf");
     let output = leafwright(&["build", BENCH, "-o", text(&nowhere)]);
     assert_eq!(output.status.code(), Some(3));

@@ -4,7 +4,7 @@
     reason = "this is the one place that touches the disk"
 )]
 
-use std::io::Write;
+use std::io::{Read, Write};
 use std::path::Path;
 
 use super::findings::{FILE_NOT_READ, FILE_NOT_WRITTEN, NOT_TEXT};
@@ -17,14 +17,7 @@ use crate::source::{FileId, LARGEST_SOURCE, Sources, Span};
 /// A finding where the file is not there, too large or not UTF-8; `sources` then holds its name.
 pub(super) fn read(path: &Path, sources: &mut Sources) -> Result<FileId, Box<Finding>> {
     let name = path.display().to_string();
-    let read = std::fs::metadata(path).and_then(|about| {
-        if about.len() > LARGEST_SOURCE as u64 {
-            let message = format!("it is larger than {} MiB", LARGEST_SOURCE / 1024 / 1024);
-            return Err(std::io::Error::other(message));
-        }
-        std::fs::read(path)
-    });
-    let bytes = match read {
+    let bytes = match read_bounded(path) {
         Ok(bytes) => bytes,
         Err(fault) => {
             let span = place_in(sources, &name, "");
@@ -47,6 +40,20 @@ pub(super) fn read(path: &Path, sources: &mut Sources) -> Result<FileId, Box<Fin
             ))
         }
     }
+}
+
+/// The bytes of a file that is no larger than a source may be. Devices and pipes have no size
+/// that could be asked for, so it is counted.
+fn read_bounded(path: &Path) -> std::io::Result<Vec<u8>> {
+    let mut bytes = Vec::new();
+    std::fs::File::open(path)?
+        .take(LARGEST_SOURCE as u64 + 1)
+        .read_to_end(&mut bytes)?;
+    if bytes.len() > LARGEST_SOURCE {
+        let message = format!("it is larger than {} MiB", LARGEST_SOURCE / 1024 / 1024);
+        return Err(std::io::Error::other(message));
+    }
+    Ok(bytes)
 }
 
 /// Adds a file that cannot be used, so that a finding can name it; the place is its end.

@@ -13,6 +13,9 @@ use crate::source::{FileId, Sources, Span};
 
 /// The longest line that is quoted, in bytes; of longer ones the place is named alone.
 const LONGEST_QUOTED: usize = 2_000;
+/// So many findings are quoted; the rest is counted. Nobody reads on from there, and a program
+/// asks for all of them as JSON.
+pub const MOST_QUOTED: usize = 1_000;
 /// Places further apart than this many lines are quoted one by one.
 const FARTHEST_IN_ONE: usize = 60;
 
@@ -25,7 +28,7 @@ pub enum Colour {
     Coloured,
 }
 
-/// All findings, in their order, ready for a terminal; empty where there are none.
+/// The findings in their order, ready for a terminal; empty where there are none.
 pub fn print(findings: &Findings, sources: &Sources, colour: Colour) -> String {
     let renderer = match colour {
         Colour::Plain => Renderer::plain(),
@@ -34,13 +37,23 @@ pub fn print(findings: &Findings, sources: &Sources, colour: Colour) -> String {
     let renderer = renderer.decor_style(DecorStyle::Ascii);
     let lines = Lines::new(findings, sources);
     let mut text = String::new();
-    for finding in findings.iter() {
+    let mut quoted: Vec<&Finding> = findings.iter().collect();
+    let rest = quoted.len().saturating_sub(MOST_QUOTED);
+    if rest > 0 {
+        // What stops the plan must not be among what is only counted.
+        quoted.sort_by_key(|finding| finding.page.severity);
+        quoted.truncate(MOST_QUOTED);
+    }
+    for finding in quoted {
         let drawn = renderer.render(&[group(finding, &lines)]);
         for line in drawn.lines() {
             text.push_str(line.trim_end());
             text.push('\n');
         }
         text.push('\n');
+    }
+    if rest > 0 {
+        text.push_str(&format!("… and {rest} more\n\n"));
     }
     text
 }
@@ -205,6 +218,29 @@ mod tests {
         let mut findings = Findings::new();
         findings.push(finding);
         print(&findings, sources, Colour::Plain)
+    }
+
+    #[test]
+    fn of_many_findings_the_worst_are_quoted_and_the_rest_counted() {
+        static REMARK: crate::finding::Page = crate::finding::Page {
+            code: "T000",
+            title: "remark",
+            severity: Severity::Note,
+            why: "",
+            text: "",
+        };
+        let (sources, file) = Sources::single("a.wright", "let a = 1\n");
+        let mut findings = Findings::new();
+        let span = Span::new(file, 0, 3);
+        for number in 0..MOST_QUOTED {
+            let message = format!("remark {number}");
+            findings.push(Finding::new(&REMARK, span, message));
+        }
+        findings.push(Finding::new(&EXPECTED, span, "the error"));
+        let text = print(&findings, &sources, Colour::Plain);
+        assert!(text.starts_with("error[S001]: the error"));
+        assert_eq!(text.matches("remark ").count(), MOST_QUOTED - 1);
+        assert!(text.ends_with("… and 1 more\n\n"));
     }
 
     #[test]
