@@ -4,10 +4,12 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 
+use leafwright::display::{Area, Mark, PT_PER_MM, PathPiece, Spot};
 use leafwright::geometry::{Axis, Interval};
 use leafwright::model::Overrides;
 use leafwright::road::{self, Checked};
 use leafwright::source::Sources;
+use leafwright::text::Fonts;
 use leafwright::units::{Length, Precision};
 
 const BENCH: &str = "examples/potting-bench/potting-bench.wright";
@@ -224,9 +226,84 @@ fn one_drawing_is_written_as_svg() {
     assert!(output.status.success(), "{}", stderr(&output));
     let svg = String::from_utf8(output.stdout).unwrap();
     assert!(svg.starts_with("<svg") || svg.starts_with("<?xml"), "{svg}");
+    // A part by its name and by its letter; a plain one has no drawing.
+    let by_name = leafwright(&["draw", BENCH, "--part", "ledge"]).stdout;
+    let by_letter = leafwright(&["draw", BENCH, "--part", "L"]).stdout;
+    assert!(by_name.starts_with(b"<svg"));
+    assert_eq!(by_name, by_letter);
+    assert!(String::from_utf8(by_name).unwrap().contains("Scale 1:10"));
+    let output = leafwright(&["draw", BENCH, "--part", "tray_bottom"]);
+    assert_eq!(output.status.code(), Some(1));
+    assert!(
+        stderr(&output).contains("its sizes say all"),
+        "{}",
+        stderr(&output)
+    );
     let output = leafwright(&["draw", BENCH, "--figure", "no-such"]);
     assert_eq!(output.status.code(), Some(1));
     assert!(stderr(&output).contains("X005"), "{}", stderr(&output));
+}
+
+/// ISO 129-1 (ref: units-and-paper, "Dimensioning" [V]): no figure on a line, none on another.
+#[test]
+fn no_figure_of_a_part_drawing_stands_on_a_line_or_on_another() {
+    let checked = bench();
+    let fonts = Fonts::shipped().unwrap();
+    let figures = road::draw(&checked, checked.sound.as_ref().unwrap(), &fonts);
+    let mut sizes = 0;
+    for (name, figure) in figures.iter().filter(|(name, _)| name.starts_with("part-")) {
+        assert!(figure.width <= 175.0 * PT_PER_MM, "{name} is too wide");
+        let mut texts: Vec<(String, Area)> = Vec::new();
+        let mut lines: Vec<[Spot; 2]> = Vec::new();
+        for mark in &figure.marks {
+            match mark {
+                Mark::Text(run) => {
+                    let text = run.glyphs.iter().map(|glyph| glyph.text.as_str()).collect();
+                    let area = Area {
+                        x: run.origin.x,
+                        y: run.origin.y - run.size * 0.7,
+                        width: run.glyphs.iter().map(|glyph| glyph.advance).sum(),
+                        height: run.size * 0.7,
+                    };
+                    texts.push((text, area));
+                }
+                // The dimension lines and their extensions; numbers in boxes may lie over edges.
+                Mark::Stroke { path, pen }
+                    if pen.width < 0.3 * PT_PER_MM && pen.dashes.is_empty() =>
+                {
+                    if let [PathPiece::Move(a), PathPiece::Line(b)] = path.pieces.as_slice() {
+                        lines.push([*a, *b]);
+                    }
+                }
+                Mark::Stroke { .. }
+                | Mark::Fill { .. }
+                | Mark::Sealed { .. }
+                | Mark::Link { .. } => {}
+            }
+        }
+        sizes += texts
+            .iter()
+            .filter(|(text, _)| text.ends_with("mm"))
+            .count();
+        for (number, (text, a)) in texts.iter().enumerate() {
+            for (other, b) in texts.iter().skip(number + 1) {
+                let apart = a.x + a.width <= b.x
+                    || b.x + b.width <= a.x
+                    || a.y + a.height <= b.y
+                    || b.y + b.height <= a.y;
+                assert!(apart, "{name}: {text} stands on {other}");
+            }
+            for [p, q] in &lines {
+                // All of them run along an axis of the paper.
+                let (left, right) = (p.x.min(q.x), p.x.max(q.x));
+                let (top, bottom) = (p.y.min(q.y), p.y.max(q.y));
+                let apart =
+                    right <= a.x || left >= a.x + a.width || bottom <= a.y || top >= a.y + a.height;
+                assert!(apart, "{name}: {text} stands on a line");
+            }
+        }
+    }
+    assert!(sizes > 40, "{sizes} sizes");
 }
 
 /// The bench worked out by hand from its params: 1200 wide, 600 deep, top at 900, two layers of

@@ -5,8 +5,8 @@ use serde::Serialize;
 use crate::geometry::{Direction, Handedness, Interval, Orientation};
 use crate::model::{Feature, Material, MaterialId, PartId};
 pub use crate::model::{
-    Hardware, HardwareId, HardwareKind, JointKind, Paper, PlacedId, PlanHead, Pull, Revision,
-    SignalWord,
+    Hardware, HardwareId, HardwareKind, JointKind, Paper, PlacedId, PlanHead, Projection, Pull,
+    Revision, SignalWord,
 };
 use crate::source::Span;
 use crate::units::{Area, Length};

@@ -24,10 +24,15 @@ pub(super) fn run(arguments: &DrawArguments) -> Exit {
         return Exit::Errors;
     };
     let figures = road::draw(&outcome.value, sound, &fonts);
-    let name = match (arguments.step, &arguments.figure) {
-        (Some(step), _) => format!("step-{step}"),
-        (None, Some(name)) => name.clone(),
-        (None, None) => {
+    let name = match (arguments.step, &arguments.part, &arguments.figure) {
+        (Some(step), _, _) => format!("step-{step}"),
+        (None, Some(part), _) => {
+            let parts = &sound.build().parts;
+            let named = parts.iter().find(|own| own.name == *part);
+            format!("part-{}", named.map_or(part, |own| &own.label))
+        }
+        (None, None, Some(name)) => name.clone(),
+        (None, None, None) => {
             let names: Vec<&str> = figures.keys().map(String::as_str).collect();
             say(&(names.join("\n") + "\n"));
             return Exit::Done;
@@ -36,10 +41,12 @@ pub(super) fn run(arguments: &DrawArguments) -> Exit {
     let Some(figure) = figures.get(&name) else {
         let mut findings = Findings::new();
         let message = format!("there is no drawing `{name}`");
-        findings.push(
-            Finding::new(&NO_DRAWING, Span::default(), message)
-                .remedy("`leafwright draw FILE` lists the names"),
-        );
+        let mut finding = Finding::new(&NO_DRAWING, Span::default(), message)
+            .remedy("`leafwright draw FILE` lists the names");
+        if arguments.part.is_some() {
+            finding = finding.remedy("a part of which nothing is cut has none: its sizes say all");
+        }
+        findings.push(finding);
         report(&findings, &sources);
         return Exit::Errors;
     };

@@ -112,8 +112,11 @@ struct DrawArguments {
     #[command(flatten)]
     source: SourceArguments,
     /// The exploded view of a step, by its number
-    #[arg(long, conflicts_with = "figure")]
+    #[arg(long, conflicts_with_all = ["part", "figure"])]
     step: Option<usize>,
+    /// The drawing of a part, by its name in the source or its letter in the plan
+    #[arg(long, conflicts_with = "figure")]
+    part: Option<String>,
     /// A drawing by its name: cover, overview, exploded, layout-1; all names if not said
     #[arg(long)]
     figure: Option<String>,

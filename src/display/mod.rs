@@ -352,6 +352,8 @@ pub struct Figure {
     pub marks: Vec<Mark>,
     /// What it shows, in words, for readers who do not see it.
     pub alternative: String,
+    /// Its scale is written on it: it is printed in this size or not at all.
+    pub to_scale: bool,
 }
 
 #[cfg(test)]

@@ -11,10 +11,13 @@ use super::final_checks::FinalChecks;
 use super::hardware::HardwareRow;
 use super::layouts::MaterialLayouts;
 use super::measure::Measure;
+use super::parts::DrawnPart;
 use super::read_first::ReadFirst;
 use super::steps::StepText;
 use super::tools::ToolGroup;
-use super::{buy, cover, cut_list, final_checks, hardware, layouts, read_first, steps, tools};
+use super::{
+    buy, cover, cut_list, final_checks, hardware, layouts, parts, read_first, steps, tools,
+};
 use crate::build::{Build, Revision};
 use crate::caution::{Cautions, Occasion};
 use crate::display::Figure;
@@ -76,6 +79,7 @@ pub(super) struct PlanContext {
     tools: Vec<ToolGroup>,
     cut_list: Vec<MaterialRows>,
     layouts: Vec<MaterialLayouts>,
+    drawn_parts: Vec<DrawnPart>,
     hardware: Vec<HardwareRow>,
     steps: Vec<StepText>,
     final_checks: FinalChecks,
@@ -94,6 +98,7 @@ impl PlanContext {
             tools: tools::of(facts),
             cut_list: cut_list::of(facts),
             layouts: layouts::of(facts),
+            drawn_parts: parts::of(facts),
             hardware: hardware::of(facts),
             steps: steps::of(facts),
             final_checks: final_checks::of(facts),

@@ -23,6 +23,7 @@ mod layouts;
 mod locate;
 mod markup;
 mod measure;
+mod parts;
 mod read_first;
 mod references;
 mod render;

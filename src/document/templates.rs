@@ -23,6 +23,7 @@ const SHIPPED: &[(&str, &str)] = shipped![
     "tools.xml.j2",
     "cut-list.xml.j2",
     "layouts.xml.j2",
+    "parts.xml.j2",
     "hardware.xml.j2",
     "overview.xml.j2",
     "steps.xml.j2",

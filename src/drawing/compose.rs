@@ -264,6 +264,7 @@ pub(super) fn framed(marks: Vec<Mark>, alternative: String) -> Figure {
         height: high.y - low.y + 2.0 * MARGIN_PT,
         marks: marks.into_iter().map(|mark| mark.shifted(dx, dy)).collect(),
         alternative,
+        to_scale: false,
     }
 }
 

@@ -63,6 +63,47 @@ pub(super) fn drawn_before(scene: &Scene, view: &View, front: &Front) -> Vec<Vis
     merge(visible_before(scene, view, front), priority, SHORTEST)
 }
 
+/// The lines of a scene as they are drawn, and the edges that are hidden and on which no drawn
+/// line falls; none of both where they would fall on another of their kind.
+pub(super) fn lines_with_hidden(
+    scene: &Scene,
+    view: &View,
+) -> (Vec<VisibleLine>, Vec<VisibleLine>) {
+    let front = Front::prepare(scene, view);
+    let drawn = drawn_before(scene, view, &front);
+    let mut seen = vec![u32::MAX; front.faces.len()];
+    let mut hidden = Vec::new();
+    for (number, (index, edge)) in (0_u32..).zip(scene.edges.iter().enumerate()) {
+        let ends = edge.ends.map(|end| view.project(end));
+        let shown = may_be_seen(edge, view);
+        match edge.kind {
+            EdgeKind::Sharp if !shown => lay_visible(index, &ends, Vec::new(), &mut hidden),
+            EdgeKind::Sharp | EdgeKind::Smooth if shown => {
+                let stretches = hidden_stretches(&ends, &front, &mut seen, number);
+                lay_hidden(index, &ends, stretches, &mut hidden);
+            }
+            EdgeKind::Sharp | EdgeKind::Smooth | EdgeKind::Seam | EdgeKind::Free => {}
+        }
+    }
+    // Numbers of hidden lines go on behind those of the edges while both are merged.
+    let count = scene.edges.len();
+    let mut all = drawn.clone();
+    all.extend(hidden.into_iter().map(|line| VisibleLine {
+        edge: line.edge + count,
+        ..line
+    }));
+    let merged = merge(all, |line| u8::from(line.edge >= count), SHORTEST);
+    let hidden = merged
+        .into_iter()
+        .filter(|line| line.edge >= count)
+        .map(|line| VisibleLine {
+            edge: line.edge - count,
+            ..line
+        })
+        .collect();
+    (drawn, hidden)
+}
+
 fn visible_before(scene: &Scene, view: &View, front: &Front) -> Vec<VisibleLine> {
     let mut seen = vec![u32::MAX; front.faces.len()];
     let mut lines = Vec::new();
@@ -250,6 +291,37 @@ fn lay_visible(
         reached = f64::max(reached, b);
     }
     lay(reached, 1.0);
+}
+
+/// The hidden stretches of a line, as one where they overlap.
+fn lay_hidden(
+    edge: usize,
+    ends: &[ViewPoint; 2],
+    mut hidden: Vec<(f64, f64)>,
+    lines: &mut Vec<VisibleLine>,
+) {
+    hidden.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let mut joined: Vec<(f64, f64)> = Vec::new();
+    for (a, b) in hidden {
+        match joined.last_mut() {
+            Some(last) if a <= last.1 => last.1 = last.1.max(b),
+            _ => joined.push((a.max(0.0), b)),
+        }
+    }
+    let [p, q] = *ends;
+    let at = |t: f64| {
+        let t = t.clamp(0.0, 1.0);
+        [p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t]
+    };
+    for (a, b) in joined {
+        let line = VisibleLine {
+            edge,
+            ends: [at(a), at(b)],
+        };
+        if line.length() >= SHORTEST {
+            lines.push(line);
+        }
+    }
 }
 
 #[cfg(test)]

@@ -57,6 +57,7 @@ fn cutting_layout(fonts: &Fonts, build: &Build, layout: &Layout) -> Figure {
         height: whole.y + whole.height + ROOM_BELOW,
         marks,
         alternative: sheet.alternative(),
+        to_scale: false,
     }
 }
 

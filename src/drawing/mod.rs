@@ -22,6 +22,7 @@ mod hidden_lines;
 mod layout;
 mod look;
 mod merge;
+mod part;
 mod pens;
 mod picture;
 mod references;
@@ -40,7 +41,7 @@ mod words;
 
 use std::collections::BTreeMap;
 
-use rayon::iter::{ParallelBridge, ParallelIterator};
+use rayon::iter::{IntoParallelIterator, ParallelBridge, ParallelIterator};
 
 pub use fills::{VisibleFill, visible_fills};
 pub use hidden_lines::{VisibleLine, drawn_lines, visible_lines};
@@ -51,6 +52,7 @@ pub use view::{View, ViewPoint, WorldPoint};
 
 use crate::build::Build;
 use crate::display::Figure;
+use crate::model::PartId;
 use crate::rules::SoundBuild;
 use crate::solid::Solids;
 use crate::text::Fonts;
@@ -58,8 +60,8 @@ use crate::text::Fonts;
 use blocking::Blocking;
 use compose::{Shot, Studio};
 
-/// The figures of a plan by name: `cover`, `overview`, `exploded`, and `step-1`, `step-2`, … for
-/// the steps that have something to show.
+/// The figures of a plan by name: `cover`, `overview`, `exploded`, `step-1`, `step-2`, … for the
+/// steps that have something to show, and `part-A`, … for the parts that are more than plain.
 #[derive(Clone, Debug, Default)]
 pub struct Drawings {
     /// The figures.
@@ -86,10 +88,18 @@ fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
     };
     // Staging goes from step to step, each seen from where the last one was if that does; taking
     // the pictures is shared out. Which core took one does not show in it.
-    let figures = shots(&studio, blocking)
+    let mut figures: BTreeMap<String, Figure> = shots(&studio, blocking)
         .par_bridge()
         .flat_map_iter(|shot| shot.figures(&studio))
         .collect();
+    let parts: Vec<(String, Figure)> = (0..build.parts.len())
+        .into_par_iter()
+        .filter_map(|number| {
+            let figure = part::part_figure(&studio, PartId(number))?;
+            Some((part::name_of(build.parts.get(number)?), figure))
+        })
+        .collect();
+    figures.extend(parts);
     Drawings { figures }
 }
 

@@ -30,6 +30,17 @@ pub(super) fn line(width_mm: f64, tone: Tone) -> Pen {
     }
 }
 
+/// A dashed line, for hidden edges: dashes of eight line widths, as short edges
+/// need, gaps of three.
+pub(super) fn dashed(width_mm: f64, tone: Tone) -> Pen {
+    let width = width_mm * PT_PER_MM;
+    Pen {
+        width,
+        tone,
+        dashes: vec![8.0 * width, 3.0 * width],
+    }
+}
+
 /// A long-dashed dotted line, for axes and the ways of exploded parts.
 pub(super) fn dash_dot(width_mm: f64, tone: Tone) -> Pen {
     let width = width_mm * PT_PER_MM;

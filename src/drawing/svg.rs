@@ -195,6 +195,7 @@ mod tests {
                 },
             ],
             alternative: "Sides & <shelves>".to_owned(),
+            to_scale: false,
         };
         let text = svg(&figure);
         let tree = roxmltree::Document::parse(&text).unwrap();

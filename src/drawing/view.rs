@@ -56,6 +56,17 @@ impl View {
         }
     }
 
+    /// The view in which `right` runs to the right and `up` upwards: two unit vectors square to
+    /// each other.
+    pub(super) fn from_axes(right: WorldPoint, up: WorldPoint) -> Self {
+        let ([ax, ay, az], [bx, by, bz]) = (right, up);
+        let towards = [ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx];
+        Self {
+            axes: [right, up, towards],
+            lengths: [1.0; 3],
+        }
+    }
+
     /// The view for an author's words: up to three directions the reader looks from.
     pub fn from_looks(looks: &[Direction]) -> Self {
         let mut towards = [0_i64; 3];

@@ -3,7 +3,7 @@
 use super::evaluate::Evaluator;
 use super::findings::{LACKING, NOT_POSITIVE, PLAN_BLOCK, SAID_TWICE, WORD_OUT_OF_PLACE};
 use super::hardware::{Hardware, HardwareKind};
-use super::head::{Paper, PlanHead, Revision};
+use super::head::{Paper, PlanHead, Projection, Revision};
 use super::material::{Grain, Material, MaterialForm, StockPiece};
 use super::names::nearest_of;
 use crate::finding::Finding;
@@ -83,6 +83,11 @@ impl Evaluator<'_> {
                     None => self.tell_word(word, "a paper size", &Paper::ALL.map(Paper::word)),
                 }
             }
+            PlanSetting::Projection(word) => match word.value.as_str() {
+                "first" => head.projection = Some(Projection::FirstAngle),
+                "third" => head.projection = Some(Projection::ThirdAngle),
+                _ => self.tell_word(word, "a projection", &["first", "third"]),
+            },
             PlanSetting::Round { system, step } => self.apply_rounding(system, step, head),
         }
     }

@@ -18,6 +18,8 @@ pub struct PlanHead {
     pub precision: Precision,
     /// The paper.
     pub paper: Paper,
+    /// How the views of a part drawing stand to each other, where the author says it.
+    pub projection: Option<Projection>,
     /// Who can build it.
     pub level: String,
     /// What it is.
@@ -36,6 +38,27 @@ pub struct Revision {
     pub date: String,
     /// What changed.
     pub note: String,
+}
+
+/// How the views of a drawing stand to each other (ISO 5456-2, ref: units-and-paper,
+/// "Projection" [V]).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub enum Projection {
+    /// What is seen from a side stands on the opposite side: usual with A4.
+    FirstAngle,
+    /// What is seen from a side stands on that side: usual with Letter.
+    ThirdAngle,
+}
+
+impl PlanHead {
+    /// How the views of a part drawing stand to each other: as the author says, or as readers
+    /// of the plan's paper are used to.
+    pub fn projection(&self) -> Projection {
+        self.projection.unwrap_or(match self.paper {
+            Paper::A4 => Projection::FirstAngle,
+            Paper::Letter => Projection::ThirdAngle,
+        })
+    }
 }
 
 /// Paper the plan is printed on.

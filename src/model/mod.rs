@@ -35,7 +35,7 @@ use crate::units::Quantity;
 
 pub use feature::plane_axes;
 pub use hardware::{Hardware, HardwareId, HardwareKind};
-pub use head::{Paper, PlanHead, Revision};
+pub use head::{Paper, PlanHead, Projection, Revision};
 pub use join::{JoinDesign, JointKind};
 pub use material::{Grain, Material, MaterialForm, MaterialId, StockPiece};
 pub use overrides::Overrides;

@@ -29,7 +29,11 @@ impl<'d> Setter<'d, '_> {
             // A little smaller rather than parted from the heading above it.
             let under_heading = (room - self.flow.tied_height() - space) / figure.height;
             let is_under = self.flow.is_tied();
-            if is_under && under_heading < scale && under_heading > scale * LEAST_SHRINK {
+            if is_under
+                && !figure.to_scale
+                && under_heading < scale
+                && under_heading > scale * LEAST_SHRINK
+            {
                 scale = under_heading;
             }
             let mut slab = Slab::new(figure.height * scale);

@@ -70,7 +70,7 @@ impl Slab<'_> {
             return None;
         };
         let smaller = 1.0 - points / self.height;
-        if *scale * smaller < legible(figure) {
+        if figure.to_scale || *scale * smaller < legible(figure) {
             return None;
         }
         at.x += figure.width * *scale * (1.0 - smaller) / 2.0;

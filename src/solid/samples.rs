@@ -113,6 +113,7 @@ pub(crate) fn empty(title: &str) -> Build {
             revisions: Vec::new(),
             precision: Precision::default(),
             paper: Paper::A4,
+            projection: None,
             level: String::new(),
             about: String::new(),
             span: Span::default(),

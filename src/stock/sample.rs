@@ -140,6 +140,7 @@ fn head() -> PlanHead {
         ],
         precision: Precision::default(),
         paper: Paper::A4,
+        projection: None,
         level: "beginner".to_owned(),
         about: "A shelf <for> seeds.".to_owned(),
         span: Span::default(),

@@ -86,6 +86,11 @@ static THINGS: &[Thing] = &[
     ),
     list(Rule::paper_size, "A4 or Letter", &["A4", "Letter"]),
     list(
+        Rule::projection_method,
+        "first or third",
+        &["first", "third"],
+    ),
+    list(
         Rule::material_kind,
         "sheet, board or bar",
         &["sheet", "board", "bar"],

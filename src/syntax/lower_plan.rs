@@ -49,6 +49,7 @@ impl<'s> Reader<'s> {
                 step: self.next_expr(&mut parts)?,
             },
             Rule::paper => PlanSetting::Paper(parts.name()?),
+            Rule::projection => PlanSetting::Projection(parts.name()?),
             Rule::level => PlanSetting::Level(self.next_text(&mut parts)?),
             Rule::about => PlanSetting::About(self.slotted(&parts.value()?)),
             _ => return None,

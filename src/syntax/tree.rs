@@ -143,6 +143,8 @@ pub enum PlanSetting {
     },
     /// `paper A4` or `paper Letter`
     Paper(Name),
+    /// `projection first` or `projection third`
+    Projection(Name),
     /// `level "beginner"`
     Level(Text),
     /// `about "…{width}…"`

@@ -119,6 +119,7 @@ const PLAN: &[Line] = &[
     ("units", "units mm"),
     ("round", "round inches to 1/32 in"),
     ("paper", "paper A4"),
+    ("projection", "projection first"),
     ("level", r#"level "beginner""#),
     ("about", r#"about "A wall shelf for trays of seedlings.""#),
 ];

@@ -284,6 +284,7 @@ fn coordinates_that_are_no_numbers_are_left_out_and_told() {
                 },
             ],
             alternative: String::new(),
+            to_scale: false,
         },
     );
     let (bytes, findings) = print(&document, &fonts, Paper::A4);

@@ -130,6 +130,7 @@ pub(super) fn drawing(fonts: &Fonts, width: f64, height: f64) -> Figure {
         height,
         marks,
         alternative: "A shelf seen from the front right".to_owned(),
+        to_scale: false,
     }
 }
 

@@ -1,0 +1,57 @@
+//! Part drawings: each part that is more than a plain piece, to scale, for the bench.
+//!
+//! The views needed and no more, laid out by first- or third-angle projection; hidden edges
+//! dashed, centre lines at holes, sizes from one end and one edge, and a number at each thing
+//! that is cut into it, which the table beside the drawing explains.
+
+mod dimension_rows;
+mod sheet;
+mod symbol;
+mod tags;
+mod views;
+
+use super::compose::{Studio, WIDTH_MM, framed};
+use crate::build::Part;
+use crate::display::{Figure, PT_PER_MM};
+use crate::model::{MaterialForm, PartId};
+use sheet::Drafting;
+
+/// Standard reductions (ISO 5455, ref: units-and-paper, "Scales" [V]), and a last one.
+const SCALES: [u32; 6] = [1, 2, 5, 10, 20, 50];
+const SMALLEST: u32 = 100;
+/// A part drawing is no higher than this, in millimetres: table and heading want room too.
+const HEIGHT_MM: f64 = 120.0;
+
+/// True for a part that has more to it than its three sizes.
+pub(super) fn is_drawn(part: &Part) -> bool {
+    !part.features.is_empty()
+}
+
+/// The name of a part's drawing.
+pub(super) fn name_of(part: &Part) -> String {
+    format!("part-{}", part.label)
+}
+
+/// The drawing of a part; none for a plain piece or one that has no solid.
+pub(super) fn part_figure(studio: &Studio<'_>, id: PartId) -> Option<Figure> {
+    let part = studio.build.part(id).filter(|part| is_drawn(part))?;
+    let solid = studio.solids.part(id)?;
+    let form = studio.build.material(part.material).map(|m| m.form);
+    let round = matches!(form, Some(MaterialForm::Round { .. }));
+    let views = views::needed(part, round);
+    let drafting = Drafting::new(studio, part, &solid.fine, &views)?;
+    let figure = |reduction: u32| {
+        let alternative = format!("{}, drawn to scale 1:{reduction}", part.title);
+        framed(drafting.marks(reduction), alternative)
+    };
+    let fits = |figure: &Figure| {
+        figure.width <= WIDTH_MM * PT_PER_MM && figure.height <= HEIGHT_MM * PT_PER_MM
+    };
+    let mut figure = SCALES
+        .into_iter()
+        .map(figure)
+        .find(fits)
+        .unwrap_or_else(|| figure(SMALLEST));
+    figure.to_scale = true;
+    Some(figure)
+}
