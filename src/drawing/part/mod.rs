@@ -49,6 +49,7 @@ pub(super) fn part_figure(studio: &Studio<'_>, id: PartId) -> Option<Figure> {
     };
     let mut figure = SCALES
         .into_iter()
+        .filter(|reduction| drafting.width_mm(*reduction) < WIDTH_MM)
         .map(figure)
         .find(fits)
         .unwrap_or_else(|| figure(SMALLEST));

@@ -100,6 +100,13 @@ impl<'d> Drafting<'d> {
         })
     }
 
+    /// Width of the main view alone at one to `reduction`, in millimetres.
+    pub(super) fn width_mm(&self, reduction: u32) -> f64 {
+        let main = self.seen.first();
+        let [width, _] = main.map_or([0.0; 2], |main| main.bounds.size());
+        width / 1000.0 / f64::from(reduction)
+    }
+
     /// The view beside the main one whose side looks along an axis.
     fn on(&self, axis: PartAxis) -> Option<&Seen> {
         self.seen
