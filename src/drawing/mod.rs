@@ -13,6 +13,7 @@ mod compose;
 mod contacts;
 mod curves;
 mod dimensions;
+mod elevations;
 mod explode;
 mod fills;
 mod fittings;
@@ -28,6 +29,7 @@ mod picture;
 mod references;
 mod scene;
 pub mod scenes;
+mod shots;
 mod step;
 mod svg;
 #[cfg(test)]
@@ -58,9 +60,9 @@ use crate::solid::Solids;
 use crate::text::Fonts;
 
 use blocking::Blocking;
-use compose::{Shot, Studio};
+use compose::Studio;
 
-/// The figures of a plan by name: `cover`, `overview`, `exploded`, `step-1`, `step-2`, … for the
+/// The figures of a plan by name: `cover`, `overview`, `elevations`, `exploded`, `step-1`, `step-2`, … for the
 /// steps that have something to show, and `part-A`, … for the parts that are more than plain.
 #[derive(Clone, Debug, Default)]
 pub struct Drawings {
@@ -88,7 +90,7 @@ fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
     };
     // Staging goes from step to step, each seen from where the last one was if that does; taking
     // the pictures is shared out. Which core took one does not show in it.
-    let mut figures: BTreeMap<String, Figure> = shots(&studio, blocking)
+    let mut figures: BTreeMap<String, Figure> = shots::shots(&studio, blocking)
         .par_bridge()
         .flat_map_iter(|shot| shot.figures(&studio))
         .collect();
@@ -100,39 +102,8 @@ fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
         })
         .collect();
     figures.extend(parts);
+    if let Some(figure) = elevations::elevations(&studio, &words::elevations(build)) {
+        figures.insert("elevations".to_owned(), figure);
+    }
     Drawings { figures }
-}
-
-/// Something that a plan shows.
-#[derive(Clone, Copy)]
-enum Subject {
-    Finished,
-    Exploded,
-    Step(usize),
-}
-
-/// What a plan shows, staged one after another as it is asked for.
-fn shots<'s>(
-    studio: &'s Studio<'s>,
-    mut blocking: Blocking<'s>,
-) -> impl Iterator<Item = Shot> + Send + 's {
-    let steps = studio.build.steps.iter().enumerate();
-    // A step that adds nothing and joins nothing has nothing to show.
-    let shown = steps
-        .filter(|(_, step)| !step.adds.is_empty() || !step.joints.is_empty())
-        .map(|(number, _)| Subject::Step(number));
-    let mut before = None;
-    [Subject::Finished, Subject::Exploded]
-        .into_iter()
-        .chain(shown)
-        .filter_map(move |subject| match subject {
-            Subject::Finished => Some(whole::finished(studio)),
-            Subject::Exploded => Some(whole::exploded(studio, &mut blocking)),
-            Subject::Step(number) => {
-                let step = studio.build.steps.get(number)?;
-                let next = step::stage_step(studio, number, step, before, &mut blocking);
-                before = next.direction.or(before);
-                Some(next.shot)
-            }
-        })
 }

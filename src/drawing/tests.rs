@@ -19,11 +19,26 @@ fn a_shelf_unit_is_drawn() {
     assert_eq!(
         names,
         [
-            "cover", "exploded", "overview", "part-A", "part-B", "part-C", "part-D", "part-E",
-            "step-1", "step-2", "step-3", "step-4", "step-5"
+            "cover",
+            "elevations",
+            "exploded",
+            "overview",
+            "part-A",
+            "part-B",
+            "part-C",
+            "part-D",
+            "part-E",
+            "step-1",
+            "step-2",
+            "step-3",
+            "step-4",
+            "step-5"
         ]
     );
     for (name, figure) in &drawings.figures {
-        assert_eq!(figure.to_scale, name.starts_with("part-"));
+        assert_eq!(
+            figure.to_scale,
+            name.starts_with("part-") || name == "elevations"
+        );
     }
 }

@@ -10,7 +10,7 @@ use super::dimensions::overall_dimensions;
 use super::explode::{Explosion, Move, explode};
 use super::picture::{Ink, Picture, Sheet};
 use super::references::Weight;
-use super::scene::BodyId;
+use super::scene::{BodyId, Scene};
 use super::view::View;
 use super::ways::ways;
 use super::words;
@@ -66,6 +66,23 @@ fn assembled(studio: &Studio<'_>, view: &View, height_mm: f64) -> Staging {
         staging.pieces.insert(id, PlacedId(number));
     }
     staging
+}
+
+/// The scene of all pieces in their places, as seen from afar.
+pub(super) fn in_place(studio: &Studio<'_>) -> Scene {
+    let mut scene = Scene::new();
+    for (number, piece) in studio.build.placed.iter().enumerate() {
+        add_piece(
+            &mut scene,
+            body(number),
+            studio.build,
+            studio.solids,
+            piece,
+            Grade::Coarse,
+            [0.0; 3],
+        );
+    }
+    scene
 }
 
 /// The shaded view for the cover, and the same view with width, depth and height.

@@ -35,6 +35,14 @@ pub(super) fn overview(build: &Build) -> String {
     )
 }
 
+pub(super) fn elevations(build: &Build) -> String {
+    format!(
+        "{} from the front, from the right side and from above{}",
+        build.plan.title,
+        size(build)
+    )
+}
+
 pub(super) fn exploded(build: &Build) -> String {
     let parts: Vec<String> = build
         .parts

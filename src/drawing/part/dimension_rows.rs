@@ -8,11 +8,11 @@ use crate::units::{Length, Precision};
 
 /// A size: how far along the paper it ends, and what it is.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Size {
+pub(in crate::drawing) struct Size {
     /// Where its far end is along the row, in points from the edge that all are taken from.
-    pub(super) end: f64,
+    pub(in crate::drawing) end: f64,
     /// The figure.
-    pub(super) length: Length,
+    pub(in crate::drawing) length: Length,
 }
 
 /// From the view to the first row, and from row to row, in millimetres.
@@ -29,17 +29,17 @@ const NARROW_SPAN_MM: f64 = 7.0;
 /// Columns shorter than this, in points, have their figures beyond their beginning.
 const SHORT: f64 = 9.0 * PT_PER_MM;
 /// How far such figures reach beyond it, in points.
-pub(super) const BEYOND: f64 = 9.0 * PT_PER_MM;
+pub(in crate::drawing) const BEYOND: f64 = 9.0 * PT_PER_MM;
 
 /// True where a figure stands beyond the beginning of its column.
-pub(super) fn has_short(columns: &[Size]) -> bool {
+pub(in crate::drawing) fn has_short(columns: &[Size]) -> bool {
     columns.len() > 1 && columns.iter().any(|size| size.end <= SHORT)
 }
 
 /// What all rows of a drawing share.
-pub(super) struct Lettering<'l> {
-    pub(super) fonts: &'l Fonts,
-    pub(super) precision: Precision,
+pub(in crate::drawing) struct Lettering<'l> {
+    pub(in crate::drawing) fonts: &'l Fonts,
+    pub(in crate::drawing) precision: Precision,
 }
 
 impl Lettering<'_> {
@@ -58,7 +58,7 @@ impl Lettering<'_> {
 
     /// Rows under a view (`down` is 1) or over it (-1) whose edge is at `edge`, from `from` on;
     /// the first is `lifted` points farther off than it need be.
-    pub(super) fn rows(
+    pub(in crate::drawing) fn rows(
         &self,
         sizes: &[Size],
         from: f64,
@@ -112,7 +112,7 @@ impl Lettering<'_> {
 
     /// Columns right of a view (`right` is 1) or left of it (-1) whose edge is at `edge`, from
     /// `from` upwards (`up` is 1) or downwards (-1) on the paper.
-    pub(super) fn columns(
+    pub(in crate::drawing) fn columns(
         &self,
         sizes: &[Size],
         from: f64,
@@ -167,7 +167,7 @@ impl Lettering<'_> {
 }
 
 /// The height of some rows, in points.
-pub(super) fn height_of(rows: usize) -> f64 {
+pub(in crate::drawing) fn height_of(rows: usize) -> f64 {
     let count = u32::try_from(rows).map_or(0.0, f64::from);
     if count > 0.0 {
         (FIRST_MM + ROW_MM * (count - 1.0) + 3.0) * PT_PER_MM

@@ -4,11 +4,11 @@
 //! dashed, centre lines at holes, sizes from one end and one edge, and a number at each thing
 //! that is cut into it, which the table beside the drawing explains.
 
-mod dimension_rows;
+pub(super) mod dimension_rows;
 mod sheet;
-mod symbol;
+pub(super) mod symbol;
 mod tags;
-mod views;
+pub(super) mod views;
 
 use super::compose::{Studio, WIDTH_MM, framed};
 use crate::build::Part;
@@ -17,8 +17,8 @@ use crate::model::{MaterialForm, PartId};
 use sheet::Drafting;
 
 /// Standard reductions (ISO 5455, ref: units-and-paper, "Scales" [V]), and a last one.
-const SCALES: [u32; 6] = [1, 2, 5, 10, 20, 50];
-const SMALLEST: u32 = 100;
+pub(super) const SCALES: [u32; 6] = [1, 2, 5, 10, 20, 50];
+pub(super) const SMALLEST: u32 = 100;
 /// A part drawing is no higher than this, in millimetres: table and heading want room too.
 const HEIGHT_MM: f64 = 120.0;
 

@@ -6,12 +6,12 @@ use crate::build::Projection;
 use crate::display::{Ends, Mark, PT_PER_MM, Path, Spot, Tone};
 
 /// Width of the symbol, in points.
-pub(super) const WIDTH: f64 = 17.0 * PT_PER_MM;
+pub(in crate::drawing) const WIDTH: f64 = 17.0 * PT_PER_MM;
 /// Height of the symbol, in points.
-pub(super) const HEIGHT: f64 = 6.0 * PT_PER_MM;
+pub(in crate::drawing) const HEIGHT: f64 = 6.0 * PT_PER_MM;
 
 /// The symbol, its left end in the middle of its height at `at`.
-pub(super) fn symbol(projection: Projection, at: Spot) -> Vec<Mark> {
+pub(in crate::drawing) fn symbol(projection: Projection, at: Spot) -> Vec<Mark> {
     let mm = PT_PER_MM;
     // The cone narrows to the left; seen from there, both circles are seen.
     let (cone, circles) = match projection {

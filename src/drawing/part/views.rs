@@ -6,7 +6,7 @@ use crate::geometry::{PartAxis, Side};
 use crate::model::{Feature, FeatureShape};
 
 /// 1 where a view stands on the side it is seen from, -1 where it stands opposite.
-pub(super) const fn sign(projection: Projection) -> f64 {
+pub(in crate::drawing) const fn sign(projection: Projection) -> f64 {
     match projection {
         Projection::FirstAngle => -1.0,
         Projection::ThirdAngle => 1.0,
