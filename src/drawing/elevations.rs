@@ -71,7 +71,12 @@ impl Elevation {
 pub(super) fn elevations(studio: &Studio<'_>, alternative: &str) -> Option<Figure> {
     let sizes = studio.build.overall?.map(crate::geometry::Interval::size);
     let scene = in_place(studio);
-    let views = [[0, -1, 0], [1, 0, 0], [0, 0, 1]].map(|towards| Elevation::of(&scene, towards));
+    let look = |towards| Elevation::of(&scene, towards);
+    let (front, (side, top)) = rayon::join(
+        || look([0, -1, 0]),
+        || rayon::join(|| look([1, 0, 0]), || look([0, 0, 1])),
+    );
+    let views = [front, side, top];
     if views.iter().any(|view| view.lines.is_empty()) {
         return None;
     }

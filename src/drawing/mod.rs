@@ -43,7 +43,9 @@ mod words;
 
 use std::collections::BTreeMap;
 
-use rayon::iter::{IntoParallelIterator, ParallelBridge, ParallelIterator};
+use rayon::iter::{
+    IndexedParallelIterator, IntoParallelRefIterator, ParallelBridge, ParallelIterator,
+};
 
 pub use fills::{VisibleFill, visible_fills};
 pub use hidden_lines::{VisibleLine, drawn_lines, visible_lines};
@@ -94,16 +96,25 @@ fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
         .par_bridge()
         .flat_map_iter(|shot| shot.figures(&studio))
         .collect();
-    let parts: Vec<(String, Figure)> = (0..build.parts.len())
-        .into_par_iter()
-        .filter_map(|number| {
-            let figure = part::part_figure(&studio, PartId(number))?;
-            Some((part::name_of(build.parts.get(number)?), figure))
-        })
-        .collect();
+    let (parts, elevations) = rayon::join(
+        || part_drawings(&studio),
+        || elevations::elevations(&studio, &words::elevations(build)),
+    );
     figures.extend(parts);
-    if let Some(figure) = elevations::elevations(&studio, &words::elevations(build)) {
-        figures.insert("elevations".to_owned(), figure);
-    }
+    figures.extend(elevations.map(|figure| ("elevations".to_owned(), figure)));
     Drawings { figures }
+}
+
+/// The drawings of all parts that are more than plain.
+fn part_drawings(studio: &Studio<'_>) -> Vec<(String, Figure)> {
+    studio
+        .build
+        .parts
+        .par_iter()
+        .enumerate()
+        .filter_map(|(number, own)| {
+            let figure = part::part_figure(studio, PartId(number))?;
+            Some((part::name_of(own), figure))
+        })
+        .collect()
 }
