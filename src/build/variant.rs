@@ -10,7 +10,7 @@ use crate::geometry::{
     Contour, ContourPiece, Handedness, Interval, Orientation, PartAxis, PlanePoint, Side,
 };
 use crate::model::{
-    Feature, FeatureShape, GridPattern, Holes, Pocket, PocketScrewHole, plane_axes,
+    Feature, FeatureShape, GridPattern, Holes, Pocket, PocketScrewHole, Slope, Tenon, plane_axes,
 };
 use crate::units::Length;
 
@@ -186,6 +186,23 @@ fn flipped_shape(shape: &FeatureShape, flip: Flip, size: [Length; 3]) -> Feature
                 ..*hole
             })
         }
+        FeatureShape::Slope(slope) => FeatureShape::Slope(flipped_slope(slope, flip, size)),
+        FeatureShape::Tenon(tenon) => FeatureShape::Tenon(Tenon {
+            end: flip.side(tenon.end),
+            along: flipped_stretch(tenon.along, PartAxis::Length, flip, size),
+            width: flipped_stretch(tenon.width, PartAxis::Width, flip, size),
+            thickness: flipped_stretch(tenon.thickness, PartAxis::Thickness, flip, size),
+        }),
+    }
+}
+
+fn flipped_slope(slope: &Slope, flip: Flip, size: [Length; 3]) -> Slope {
+    Slope {
+        side: flip.side(slope.side),
+        level: flipped_at(slope.level, slope.side.axis(), flip, size),
+        deep: flip.side(slope.deep),
+        deep_level: flipped_at(slope.deep_level, slope.deep.axis(), flip, size),
+        ..*slope
     }
 }
 
@@ -246,7 +263,9 @@ fn comparable(mut shape: FeatureShape) -> FeatureShape {
         FeatureShape::Pocket(_)
         | FeatureShape::Notch { .. }
         | FeatureShape::Outline(_)
-        | FeatureShape::PocketScrewHole(_) => {}
+        | FeatureShape::PocketScrewHole(_)
+        | FeatureShape::Slope(_)
+        | FeatureShape::Tenon(_) => {}
     }
     shape
 }

@@ -4,7 +4,7 @@ use super::types::{Caution, Operation, Sign, plain};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::geometry::{PartAxis, Side};
-use crate::model::FeatureShape;
+use crate::model::{FeatureShape, SlopeKind};
 use crate::units::Length;
 
 /// A corner rounded or cut off by more than this is sawn first, a smaller one filed and sanded.
@@ -14,6 +14,7 @@ const FILED: Length = Length::from_mm(10);
 /// Shapes that a straight saw does not make.
 pub(super) fn is_curve(shape: &FeatureShape) -> bool {
     matches!(shape, FeatureShape::Outline(_) | FeatureShape::Notch { .. })
+        || matches!(shape, FeatureShape::Slope(slope) if slope.kind == SlopeKind::Taper)
         || corner(shape).is_some_and(|size| size > FILED)
 }
 
@@ -34,7 +35,9 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
         id: "curves",
         name: "jigsaw or band saw",
         signal: SignalWord::Warning,
-        hazard: plain("Fingers near the blade when outlines, notches and corners are sawn."),
+        hazard: plain(
+            "Fingers near the blade when outlines, notches, tapers and corners are sawn.",
+        ),
         consequence: plain("The blade cuts deep, and a bent one breaks."),
         avoidance: plain(
             "Clamp the work for a jigsaw and keep the other hand off its underside. On a band saw \

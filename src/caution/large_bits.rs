@@ -21,7 +21,9 @@ fn bore(shape: &FeatureShape) -> Option<Length> {
         | FeatureShape::Notch { .. }
         | FeatureShape::Outline(_)
         | FeatureShape::Arris { .. }
-        | FeatureShape::PocketScrewHole(_) => None,
+        | FeatureShape::PocketScrewHole(_)
+        | FeatureShape::Slope(_)
+        | FeatureShape::Tenon(_) => None,
     }
 }
 

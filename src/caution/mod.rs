@@ -8,6 +8,7 @@
 //! One file a hazard. A new one takes a file with a `check`, a line in [`HAZARDS`] and a test.
 //! What the author cautions of stands in the steps and is not repeated here.
 
+mod angled_cuts;
 #[cfg(test)]
 mod checks;
 mod crosscutting_boards;
@@ -39,12 +40,13 @@ use crate::stock::Stock;
 use work::Work;
 
 /// Every hazard there is a file for.
-const HAZARDS: [fn(&Work) -> Option<Caution>; 16] = [
+const HAZARDS: [fn(&Work) -> Option<Caution>; 17] = [
     sawing_sheets::check,
     narrow_strips::check,
     heavy_sheet::check,
     crosscutting_boards::check,
     small_pieces::check,
+    angled_cuts::check,
     planing::check,
     curves::check,
     routing::check,

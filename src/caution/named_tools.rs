@@ -85,6 +85,9 @@ impl NamedTool {
                 && self.sizes.iter().any(passes)
         };
         match needed {
+            Needed::AngledSaw => self.says(&["mitre saw", "miter saw", "mitre box", "tilting"]),
+            Needed::TenonSaw => self.says(&["tenon saw", "back saw", "backsaw"]),
+            Needed::Chisel => self.says(&["chisel"]),
             Needed::CurveSaw => self.says(&["jigsaw", "band saw", "bandsaw", "coping saw"]),
             Needed::Router => self.says(&["router"]),
             Needed::ChannelBit(width) | Needed::MortiseBit(width) => cuts(width),
@@ -120,6 +123,9 @@ impl NamedTool {
             && match needed {
                 Needed::Clamps(Some(opening)) => self.sizes.iter().any(|size| *size >= opening),
                 Needed::CurveSaw
+                | Needed::AngledSaw
+                | Needed::TenonSaw
+                | Needed::Chisel
                 | Needed::Router
                 | Needed::Drill
                 | Needed::Countersink

@@ -8,7 +8,7 @@ use super::work::Work;
 use super::{curves, gluing, planing};
 use crate::build::{JointKind, PlacedId, Wording};
 use crate::geometry::Interval;
-use crate::model::{ArrisForm, FeatureShape, Pocket, PocketKind};
+use crate::model::{ArrisForm, FeatureShape, Pocket, PocketKind, SlopeKind};
 use crate::stock::CutDirection;
 use crate::units::Length;
 
@@ -19,8 +19,11 @@ pub(super) enum Needed {
     SheetSaw,
     Crosscutting,
     Ripping,
+    AngledSaw,
+    TenonSaw,
     CurveSaw,
     Planer,
+    Chisel,
     Files,
     Drill,
     Bit(Length),
@@ -49,8 +52,11 @@ impl Needed {
                 Phrase::new("Mitre saw or hand saw, with a stop for equal lengths")
             }
             Self::Ripping => Phrase::new("Table saw or band saw, to rip to width"),
+            Self::AngledSaw => Phrase::new("Mitre saw, or table saw with a tilting blade"),
+            Self::TenonSaw => Phrase::new("Tenon saw, or band saw with fence and stop"),
             Self::CurveSaw => Phrase::new("Jigsaw or band saw"),
             Self::Planer => Phrase::new("Thickness planer or hand plane"),
+            Self::Chisel => Phrase::new("Sharp bench chisel, to trim shoulders"),
             Self::Files => Phrase::new("Rasp or file, for round corners"),
             Self::Drill => Phrase::new("Drill with depth stop"),
             Self::Bit(diameter) => Phrase::new("Drill bit, ").length(diameter),
@@ -83,8 +89,13 @@ impl Needed {
     const fn purpose(self) -> Purpose {
         match self {
             Self::Measuring => Purpose::Measure,
-            Self::SheetSaw | Self::Crosscutting | Self::Ripping | Self::CurveSaw => Purpose::Saw,
-            Self::Planer | Self::Files => Purpose::Shape,
+            Self::SheetSaw
+            | Self::Crosscutting
+            | Self::Ripping
+            | Self::AngledSaw
+            | Self::TenonSaw
+            | Self::CurveSaw => Purpose::Saw,
+            Self::Planer | Self::Chisel | Self::Files => Purpose::Shape,
             Self::Drill
             | Self::Bit(_)
             | Self::FlatBit(_)
@@ -216,6 +227,11 @@ fn shaping(shape: &FeatureShape) -> Vec<Needed> {
             ArrisForm::Round => vec![Needed::Router, Needed::RoundOverBit(*size)],
             ArrisForm::Chamfer => vec![Needed::Router, Needed::ChamferBit],
         },
+        FeatureShape::Slope(slope) => match slope.kind {
+            SlopeKind::Mitre | SlopeKind::Bevel => vec![Needed::AngledSaw],
+            SlopeKind::Taper => vec![Needed::CurveSaw, Needed::Planer],
+        },
+        FeatureShape::Tenon(_) => vec![Needed::TenonSaw, Needed::Chisel],
         FeatureShape::PocketScrewHole(hole) => {
             vec![
                 Needed::Drill,

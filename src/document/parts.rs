@@ -7,7 +7,7 @@ use super::measure::Measure;
 use crate::build::Part;
 use crate::geometry::region::contour_ring;
 use crate::geometry::{Contour, ContourPiece, Interval, PartAxis, PlanePoint, Side};
-use crate::model::{ArrisForm, Feature, FeatureShape, Holes, Pocket, PocketKind};
+use crate::model::{ArrisForm, Feature, FeatureShape, Holes, Pocket, PocketKind, Slope, SlopeKind};
 use crate::units::Length;
 
 /// A part that has a drawing.
@@ -45,6 +45,8 @@ struct Cut {
     /// A wider mouth: its diameter, and its depth where it has a floor.
     mouth: Option<Measure>,
     mouth_depth: Option<Measure>,
+    /// The angle of a slope, in degrees.
+    angle: Option<String>,
     /// The sides that places are measured from.
     from: Vec<&'static str>,
     places: Vec<Place>,
@@ -193,8 +195,42 @@ fn cut(facts: &Facts, part: &Part, feature: &Feature) -> Option<Cut> {
                 ..Cut::default()
             }
         }
+        FeatureShape::Slope(slope) => slope_cut(facts, slope),
+        FeatureShape::Tenon(tenon) => Cut {
+            kind: "tenon",
+            sides: vec![tenon.end.word()],
+            count: 1,
+            across: Some(facts.fine_measure(tenon.thickness.size())),
+            long: Some(facts.measure(tenon.width.size())),
+            depth: Some(facts.measure(tenon.along.size())),
+            ..Cut::default()
+        },
         FeatureShape::Outline(_) => return None,
     })
+}
+
+/// An angle as a protractor and a saw's scale can hold it: to a tenth of a degree.
+fn degrees(angle: f64) -> String {
+    let text = format!("{angle:.1}");
+    format!("{}\u{b0}", text.strip_suffix(".0").unwrap_or(&text))
+}
+
+fn slope_cut(facts: &Facts, slope: &Slope) -> Cut {
+    let taper = slope.kind == SlopeKind::Taper;
+    let (kind, other) = match slope.kind {
+        SlopeKind::Mitre => ("mitre", slope.long()),
+        SlopeKind::Bevel => ("bevel", slope.long()),
+        SlopeKind::Taper => ("taper", slope.deep),
+    };
+    Cut {
+        kind,
+        sides: vec![slope.side.word(), other.word()],
+        count: 1,
+        across: Some(facts.measure(slope.inset)),
+        long: taper.then(|| facts.measure(slope.run)),
+        angle: Some(degrees(slope.degrees())),
+        ..Cut::default()
+    }
 }
 
 fn holes_cut(facts: &Facts, part: &Part, holes: &Holes) -> Cut {
@@ -273,7 +309,9 @@ fn outline(facts: &Facts, part: &Part) -> Vec<Corner> {
             | FeatureShape::Pocket(_)
             | FeatureShape::Notch { .. }
             | FeatureShape::Arris { .. }
-            | FeatureShape::PocketScrewHole(_) => None,
+            | FeatureShape::PocketScrewHole(_)
+            | FeatureShape::Slope(_)
+            | FeatureShape::Tenon(_) => None,
         });
     let Some(contour) = contour else {
         return Vec::new();

@@ -8,11 +8,13 @@
 //! of every edge whether it is a chord of a circle, [`circle`] lays those chords.
 
 pub mod circle;
+pub mod convex;
 pub mod frame;
 pub mod outline;
 pub mod region;
 
 pub use circle::Circle;
+pub use convex::{HalfSpace, clipped_volume_mm3};
 pub use frame::{Axis, Direction, Handedness, Interval, Orientation, PartAxis, Side};
 pub use outline::{Contour, ContourPiece, PlanePoint};
 pub use region::{BoundaryEdge, Region, Ring, Shape};

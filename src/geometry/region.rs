@@ -364,6 +364,33 @@ pub fn ring_area_mm2(ring: &[BoundaryEdge]) -> f64 {
     doubled_area(ring) / 2.0 + bulges
 }
 
+/// The first moments of a ring's area about the two axes in cubic millimetres: the area times
+/// where its centre is, arcs counted as arcs.
+pub fn ring_moments_mm3(ring: &[BoundaryEdge]) -> [f64; 2] {
+    let mut moments = [0.0; 2];
+    for edge in ring {
+        let [ax, ay, bx, by] = edge.ends_mm();
+        let cross = ax * by - ay * bx;
+        for (moment, sum) in moments.iter_mut().zip([ax + bx, ay + by]) {
+            *moment += sum * cross / 6.0;
+        }
+        let Some(circle) = edge.circle else { continue };
+        // A segment of a circle: (2/3) r³ sin³(θ/2) about the centre, along the middle of its arc.
+        let (radius, sweep) = (circle.radius.mm(), edge.sweep());
+        let area = radius * radius * (sweep - libm::sin(sweep)) / 2.0;
+        let half = libm::sin(sweep / 2.0);
+        let arm = 2.0 / 3.0 * radius * radius * radius * half * half * half;
+        let centre = [circle.centre.x.mm(), circle.centre.y.mm()];
+        let middle = [(ax + bx) / 2.0 - centre[0], (ay + by) / 2.0 - centre[1]];
+        let length = libm::hypot(middle[0], middle[1]);
+        for ((moment, centre), middle) in moments.iter_mut().zip(centre).zip(middle) {
+            let along = if length > 0.0 { middle / length } else { 0.0 };
+            *moment += area * centre + arm * along;
+        }
+    }
+    moments
+}
+
 fn operate(subject: &Region, clips: &[&Region], rule: OverlayRule) -> Region {
     let count = subject.edges().count();
     let mut overlay: EdgeOverlay<i64, Tag> = EdgeOverlay::new(count * 2);

@@ -86,7 +86,10 @@ impl<'t> Evaluator<'t> {
                 | PartLineKind::Rabbet { .. }
                 | PartLineKind::Notch { .. }
                 | PartLineKind::Outline { .. }
-                | PartLineKind::Edge { .. } => {
+                | PartLineKind::Edge { .. }
+                | PartLineKind::Angled { .. }
+                | PartLineKind::Taper { .. }
+                | PartLineKind::Tenon { .. } => {
                     design.features.extend(self.feature(&frame, line));
                 }
             }
@@ -131,7 +134,10 @@ impl<'t> Evaluator<'t> {
             | PartLineKind::Rabbet { .. }
             | PartLineKind::Notch { .. }
             | PartLineKind::Outline { .. }
-            | PartLineKind::Edge { .. } => None,
+            | PartLineKind::Edge { .. }
+            | PartLineKind::Angled { .. }
+            | PartLineKind::Taper { .. }
+            | PartLineKind::Tenon { .. } => None,
         });
         let side = own.or_else(|| Side::from_word(&word.value));
         if side.is_none() {

@@ -64,6 +64,21 @@ impl<'t> Evaluator<'t> {
                     form,
                 })
             }
+            PartLineKind::Angled {
+                word,
+                side,
+                angle,
+                long,
+            } => self.angled(frame, word, [side, long], angle),
+            PartLineKind::Taper { side, by, at, over } => {
+                self.taper(frame, [side, at], by, over.as_ref())
+            }
+            PartLineKind::Tenon {
+                end,
+                length,
+                thickness,
+                width,
+            } => self.tenon(frame, end, [length, thickness], width.as_ref()),
             PartLineKind::Size { .. }
             | PartLineKind::Layers { .. }
             | PartLineKind::Extra(_)

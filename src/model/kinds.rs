@@ -174,6 +174,11 @@ impl Evaluator<'_> {
         None
     }
 
+    /// Degrees of an angle.
+    pub(super) fn degrees(&self, expr: &Expr) -> Option<f64> {
+        self.of_kind(expr, None, Dimension::ANGLE)?.degrees()
+    }
+
     /// A quantity of one kind.
     fn of_kind(&self, expr: &Expr, local: Local<'_>, kind: Dimension) -> Option<Quantity> {
         let quantity = self.quantity(expr, local)?;
@@ -195,6 +200,7 @@ impl Evaluator<'_> {
                 Dimension::LENGTH => "write a unit after the number: `18 mm`, `3/4 in`",
                 Dimension::MONEY => "write a currency after the number: `79.00 EUR`",
                 Dimension::TIME => "write a unit after the number: `30 min`, `2 h`",
+                Dimension::ANGLE => "write a unit after the number: `45 deg`",
                 Dimension::DENSITY => "write a unit after the number: `680 kg/m3`",
                 _ => "write a unit after the number",
             });

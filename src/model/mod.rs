@@ -8,6 +8,7 @@
 
 mod describe;
 mod design;
+mod ends;
 mod evaluate;
 mod feature;
 mod fields;
@@ -41,7 +42,7 @@ pub use material::{Grain, Material, MaterialForm, MaterialId, StockPiece};
 pub use overrides::Overrides;
 pub use part::{
     ArrisForm, Feature, FeatureShape, GridPattern, HolePurpose, Holes, PartDesign, PartId, Pocket,
-    PocketKind, PocketScrewHole,
+    PocketKind, PocketScrewHole, Slope, SlopeKind, Tenon,
 };
 pub use place::{PlacedId, Placement};
 pub use require::Requirement;

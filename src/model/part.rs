@@ -82,6 +82,68 @@ pub enum FeatureShape {
     },
     /// A slanted, stepped hole for a pocket screw.
     PocketScrewHole(PocketScrewHole),
+    /// An end or an edge that is not square: mitred, bevelled or tapered.
+    Slope(Slope),
+    /// An end cut back to a tenon.
+    Tenon(Tenon),
+}
+
+/// How a slope is called in the shop.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+pub enum SlopeKind {
+    /// An end cut at an angle across the face.
+    Mitre,
+    /// An end or an edge cut at an angle through the thickness.
+    Bevel,
+    /// A side that leans in along the part.
+    Taper,
+}
+
+/// A side cut by a plane that leans towards another side.
+///
+/// In the plane of both sides' axes the cut runs from `inset` inside of `side`, at the level of
+/// `deep`, to the level of `side` itself, `run` away from `deep`.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Slope {
+    /// How it is called.
+    pub kind: SlopeKind,
+    /// The side that wood is taken off.
+    pub side: Side,
+    /// Where `side` is along its axis.
+    pub level: Length,
+    /// The side at which most is taken off.
+    pub deep: Side,
+    /// Where `deep` is along its axis.
+    pub deep_level: Length,
+    /// How much is taken off at `deep`.
+    pub inset: Length,
+    /// How far from `deep` nothing is taken off any more.
+    pub run: Length,
+}
+
+impl Slope {
+    /// Its angle to the side it is cut from, in degrees; for an end, how far from square.
+    pub fn degrees(&self) -> f64 {
+        libm::atan2(self.inset.mm(), self.run.mm()).to_degrees()
+    }
+
+    /// The side on which nothing is taken off.
+    pub fn long(&self) -> Side {
+        self.deep.opposite()
+    }
+}
+
+/// A tenon: what an end is cut back to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Tenon {
+    /// The end.
+    pub end: Side,
+    /// From shoulder to tip, along the part's length.
+    pub along: Interval,
+    /// Along the part's width.
+    pub width: Interval,
+    /// Along the part's thickness.
+    pub thickness: Interval,
 }
 
 /// How an edge between two sides is broken.

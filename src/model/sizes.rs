@@ -158,7 +158,10 @@ impl<'t> Evaluator<'t> {
             | PartLineKind::Rabbet { .. }
             | PartLineKind::Notch { .. }
             | PartLineKind::Outline { .. }
-            | PartLineKind::Edge { .. } => None,
+            | PartLineKind::Edge { .. }
+            | PartLineKind::Angled { .. }
+            | PartLineKind::Taper { .. }
+            | PartLineKind::Tenon { .. } => None,
         });
         let first = stated.next();
         if let (Some((_, first)), Some((_, second))) = (first, stated.next()) {

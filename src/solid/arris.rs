@@ -6,9 +6,10 @@
 use std::f64::consts::{FRAC_PI_2, PI, SQRT_2};
 
 use super::cut::{Plane, cut};
+use super::flat_measures;
 use super::layers::Cutter;
 use super::measures::Measures;
-use super::stack::{Stack, extent_along, level_of, outward};
+use super::stack::{Stack, level_of, outward};
 use super::types::{Shell, SurfaceId};
 use crate::build::Part;
 use crate::geometry::{Circle, Interval, PlanePoint, Region, Side};
@@ -104,20 +105,58 @@ pub(super) fn break_arrises(
         if !straight(a) || !straight(b) {
             continue;
         }
-        for plane in planes(*sides, *size, *form, &stack.extent) {
-            cut(shell, &plane, SurfaceId(number));
+        let surface = SurfaceId(number);
+        let before = flat_measures::of(shell);
+        let planes = planes(*sides, *size, *form, &stack.extent);
+        for plane in &planes {
+            cut(shell, plane, surface);
         }
-        let third = crate::geometry::PartAxis::ALL
-            .into_iter()
-            .find(|axis| *axis != a.axis() && *axis != b.axis());
-        let length = third.map_or(0.0, |axis| extent_along(&stack.extent, axis).size().mm());
-        let size = size.mm();
-        let (section, girth) = match form {
-            ArrisForm::Chamfer => (size * size / 2.0, size * SQRT_2),
-            ArrisForm::Round => (size * size * (1.0 - PI / 4.0), size * FRAC_PI_2),
-        };
-        measures.volume_mm3 -= section * length;
-        measures.surface_mm2 -= (2.0 * size - girth) * length + 2.0 * section;
+        let after = flat_measures::of(shell);
+        let section = Section::of(size.mm(), *form, planes.len());
+        measures.change(&before, &after, section.volume());
+        measures.surface_mm2 += section.surface(flat_measures::area_of(shell, surface));
+    }
+}
+
+/// What breaking an arris takes from a section of the part, and what its facets take.
+struct Section {
+    area: f64,
+    flat_area: f64,
+    girth: f64,
+    flat_girth: f64,
+}
+
+impl Section {
+    fn of(size: f64, form: ArrisForm, facets: usize) -> Self {
+        match form {
+            ArrisForm::Chamfer => Self {
+                area: size * size / 2.0,
+                flat_area: size * size / 2.0,
+                girth: size * SQRT_2,
+                flat_girth: size * SQRT_2,
+            },
+            ArrisForm::Round => {
+                let count = u32::try_from(facets).map_or(1.0, f64::from);
+                let step = FRAC_PI_2 / count;
+                Self {
+                    area: size * size * (1.0 - PI / 4.0),
+                    flat_area: size * size * (1.0 - count * libm::sin(step) / 2.0),
+                    girth: size * FRAC_PI_2,
+                    flat_girth: 2.0 * size * count * libm::sin(step / 2.0),
+                }
+            }
+        }
+    }
+
+    /// How many times as large the volume is that really goes.
+    fn volume(&self) -> f64 {
+        self.area / self.flat_area
+    }
+
+    /// How much more surface there is than facets of that area and the ends they leave have.
+    fn surface(&self, facets: f64) -> f64 {
+        let length = facets / self.flat_girth;
+        (self.girth - self.flat_girth) * length + 2.0 * (self.flat_area - self.area)
     }
 }
 

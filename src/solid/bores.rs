@@ -10,8 +10,8 @@ use super::stack::{Stack, level_of, other_axes, outward, place, place_vector};
 use super::types::{BodyEdge, BodyFace, Joining, Shell, SurfaceId};
 use super::walls::corner;
 use crate::build::Part;
-use crate::geometry::region::{Origin, ring_area_mm2};
-use crate::geometry::{Circle, PlanePoint, Region, Side};
+use crate::geometry::region::Origin;
+use crate::geometry::{Circle, Interval, PlanePoint, Region, Side};
 use crate::model::{FeatureShape, Holes};
 use crate::units::Length;
 
@@ -90,7 +90,9 @@ fn bores_of(part: &Part, stack: &Stack, side: Side, detail: Detail) -> Vec<Bore>
             | FeatureShape::Notch { .. }
             | FeatureShape::Outline(_)
             | FeatureShape::Arris { .. }
-            | FeatureShape::PocketScrewHole(_) => {}
+            | FeatureShape::PocketScrewHole(_)
+            | FeatureShape::Slope(_)
+            | FeatureShape::Tenon(_) => {}
         }
     }
     bores
@@ -201,7 +203,7 @@ fn lay_bore(
     };
     for ring in bore.section.rings() {
         *next += 1;
-        measures.volume_mm3 -= ring_area_mm2(ring) * height.mm();
+        measures.add_prism(ring, plane, Interval::new(top, bottom), -1.0);
         measures.surface_mm2 += ring.iter().map(|edge| edge.length_mm()).sum::<f64>() * height.mm();
         let Some(mut before) = ring.last() else {
             continue;

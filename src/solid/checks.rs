@@ -6,12 +6,14 @@ use crate::build::Part;
 use crate::finding::{Finding, Findings};
 use crate::geometry::region::contour_ring;
 use crate::geometry::{BoundaryEdge, Contour, Interval, PlanePoint};
-use crate::model::{Feature, FeatureShape, Holes, Pocket, PocketKind};
+use crate::model::{Feature, FeatureShape, Holes, Pocket, PocketKind, Slope, SlopeKind};
 use crate::source::Span;
 use crate::units::Length;
 
 /// Checks every feature of a part.
-pub(super) fn check(part: &Part, findings: &mut Findings) {
+pub(super) fn check(part: &Part) -> Findings {
+    let mut found = Findings::new();
+    let findings = &mut found;
     for feature in &part.features {
         match &feature.shape {
             FeatureShape::Holes(holes) => check_holes(part, holes, feature, findings),
@@ -27,9 +29,13 @@ pub(super) fn check(part: &Part, findings: &mut Findings) {
                 }
             }
             FeatureShape::Outline(contour) => check_outline(part, contour, feature, findings),
-            FeatureShape::Arris { .. } | FeatureShape::PocketScrewHole(_) => {}
+            FeatureShape::Slope(slope) => check_slope(part, slope, feature, findings),
+            FeatureShape::Tenon(_)
+            | FeatureShape::Arris { .. }
+            | FeatureShape::PocketScrewHole(_) => {}
         }
     }
+    found
 }
 
 /// A finding about something that lies outside; with how far, and how large the part is there.
@@ -168,6 +174,43 @@ fn check_pocket(part: &Part, pocket: &Pocket, feature: &Feature, findings: &mut 
     let pairs = [(pocket.first, first), (pocket.second, second)];
     if pairs.iter().any(|(cut, wood)| cut.overlap(*wood).is_none()) {
         findings.push(outside(part, word, feature.span, &pairs));
+    }
+}
+
+/// A slope takes no more off a side than the part has there, and runs out within it.
+fn check_slope(part: &Part, slope: &Slope, feature: &Feature, findings: &mut Findings) {
+    let word = match slope.kind {
+        SlopeKind::Mitre => "a mitre",
+        SlopeKind::Bevel => "a bevel",
+        SlopeKind::Taper => "a taper",
+    };
+    let across = extent_along(&part.extent, slope.side.axis()).size();
+    let along = extent_along(&part.extent, slope.deep.axis()).size();
+    if slope.inset > across {
+        let message = format!(
+            "{word} at the {} of \u{201c}{}\u{201d} takes more than there is",
+            slope.side.word(),
+            part.title
+        );
+        findings.push(
+            Finding::new(&CUT_TOO_DEEP, feature.span, message)
+                .figure("what it takes off", slope.inset)
+                .figure("size of the part there", across)
+                .remedy("choose a smaller angle, or take off less"),
+        );
+    }
+    if slope.run > along {
+        let message = format!(
+            "{word} of the {} of \u{201c}{}\u{201d} runs out beyond the part",
+            slope.side.word(),
+            part.title
+        );
+        findings.push(
+            Finding::new(&FEATURE_OUTSIDE, feature.span, message)
+                .figure("how far it runs", slope.run)
+                .figure("size of the part there", along)
+                .remedy("let it run out within the part; leave `over` out for its whole length"),
+        );
     }
 }
 

@@ -119,7 +119,15 @@ impl Cone {
         );
         let pi = std::f64::consts::PI;
         // The layers took a cylinder and left its wall and the step; a frustum is less.
-        measures.volume_mm3 += pi * r * r * height - pi * height * (r * r + r * s + s * s) / 3.0;
+        let cylinder = pi * r * r * height;
+        let frustum = pi * height * (r * r + r * s + s * s) / 3.0;
+        let deep = height / 4.0 * (r * r + 2.0 * r * s + 3.0 * s * s) / (r * r + r * s + s * s);
+        let below = |depth: f64| {
+            let level = self.top().mm() - up * depth;
+            stack.middle_of(self.mouth.centre, level)
+        };
+        measures.add_volume(cylinder, below(height / 2.0));
+        measures.add_volume(-frustum, below(deep));
         measures.surface_mm2 += pi * (r + s) * libm::hypot(r - s, height)
             - 2.0 * pi * r * height
             - pi * (r * r - s * s);

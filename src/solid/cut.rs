@@ -1,6 +1,6 @@
 //! A shell cut by a plane: what lies before the plane goes, the cut is closed.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::types::{BodyEdge, BodyFace, Joining, Point, Shell, SurfaceId};
 use crate::units::Length;
@@ -68,7 +68,11 @@ pub(super) fn cut(shell: &mut Shell, plane: &Plane, surface: SurfaceId) {
     for face in faces {
         shell.faces.extend(cut_face(face, plane, &mut rim));
     }
-    let edges = std::mem::take(&mut shell.edges);
+    drop_pairs(&mut rim);
+    let mut edges = std::mem::take(&mut shell.edges);
+    // Where the plane runs along an old edge, the rim takes its place.
+    let lines: BTreeSet<[Point; 2]> = rim.iter().map(|(ends, _)| in_order(ends)).collect();
+    edges.retain(|edge| !lines.contains(&in_order(&edge.ends)));
     shell
         .edges
         .extend(edges.into_iter().filter_map(|edge| cut_edge(edge, plane)));
@@ -86,13 +90,106 @@ pub(super) fn cut(shell: &mut Shell, plane: &Plane, surface: SurfaceId) {
         });
     }
     let lines: Vec<[Point; 2]> = rim.into_iter().map(|(ends, _)| ends).collect();
-    for ring in rings_of(&lines) {
+    for rings in nested(rings_of(&lines), plane.normal) {
         shell.faces.push(BodyFace {
             surface,
             normal: plane.normal,
-            rings: vec![ring],
+            rings,
         });
     }
+}
+
+/// The edges of a face that stays which lie in the plane: what is beyond them may go.
+fn lay_touching(face: &BodyFace, plane: &Plane, rim: &mut Vec<([Point; 2], [f64; 3])>) {
+    let touches = |point: &Point| plane.before(point).abs() <= 0.0;
+    for ring in &face.rings {
+        for (a, b) in ring.iter().zip(ring.iter().cycle().skip(1)) {
+            if a != b && touches(a) && touches(b) {
+                rim.push(([*a, *b], face.normal));
+            }
+        }
+    }
+}
+
+/// Takes out lines that are there twice: between two faces that both stay.
+fn drop_pairs(rim: &mut Vec<([Point; 2], [f64; 3])>) {
+    let mut counts: BTreeMap<[Point; 2], usize> = BTreeMap::new();
+    for (ends, _) in rim.iter() {
+        *counts.entry(in_order(ends)).or_default() += 1;
+    }
+    rim.retain(|(ends, _)| counts.get(&in_order(ends)) == Some(&1));
+}
+
+fn in_order([a, b]: &[Point; 2]) -> [Point; 2] {
+    if a <= b { [*a, *b] } else { [*b, *a] }
+}
+
+/// Rings of one plane as faces: an outer ring and the rings right inside of it.
+fn nested(rings: Vec<Vec<Point>>, normal: [f64; 3]) -> Vec<Vec<Vec<Point>>> {
+    if rings.len() < 2 {
+        return rings.into_iter().map(|ring| vec![ring]).collect();
+    }
+    // Seen along the axis that the plane faces most.
+    let steepest = (0..3_usize)
+        .max_by(|a, b| {
+            let size = |k: &usize| normal.get(*k).map_or(0.0, |part| part.abs());
+            size(a).total_cmp(&size(b))
+        })
+        .unwrap_or(2);
+    let flat = |point: &Point| {
+        let mut left = floats(point)
+            .into_iter()
+            .enumerate()
+            .filter(|(k, _)| *k != steepest)
+            .map(|(_, part)| part);
+        [left.next().unwrap_or(0.0), left.next().unwrap_or(0.0)]
+    };
+    let flats: Vec<Vec<[f64; 2]>> = rings
+        .iter()
+        .map(|ring| ring.iter().map(flat).collect())
+        .collect();
+    let around = |inner: usize| -> Vec<usize> {
+        let point = flats.get(inner).and_then(|ring| ring.first().copied());
+        let Some(point) = point else {
+            return Vec::new();
+        };
+        let holds = |(outer, ring): (usize, &Vec<[f64; 2]>)| {
+            (outer != inner && is_inside(point, ring)).then_some(outer)
+        };
+        flats.iter().enumerate().filter_map(holds).collect()
+    };
+    let depths: Vec<Vec<usize>> = (0..rings.len()).map(around).collect();
+    let mut faces: Vec<(usize, Vec<Vec<Point>>)> = Vec::new();
+    for (number, (ring, outer)) in rings.iter().zip(&depths).enumerate() {
+        if outer.len() % 2 == 0 {
+            faces.push((number, vec![ring.clone()]));
+        }
+    }
+    for (ring, outer) in rings.into_iter().zip(&depths) {
+        if outer.len() % 2 == 1 {
+            // The nearest of those around it has one less around itself.
+            let nearest = outer.iter().find(|other| {
+                depths
+                    .get(**other)
+                    .is_some_and(|its| its.len() + 1 == outer.len())
+            });
+            let face = faces.iter_mut().find(|(number, _)| Some(number) == nearest);
+            if let Some((_, rings)) = face {
+                rings.push(ring);
+            }
+        }
+    }
+    faces.into_iter().map(|(_, rings)| rings).collect()
+}
+
+fn is_inside([x, y]: [f64; 2], ring: &[[f64; 2]]) -> bool {
+    let mut inside = false;
+    for ([ax, ay], [bx, by]) in ring.iter().zip(ring.iter().cycle().skip(1)) {
+        if (*ay > y) != (*by > y) && x < ax + (bx - ax) * (y - ay) / (by - ay) {
+            inside = !inside;
+        }
+    }
+    inside
 }
 
 /// What is left of a face; its cut goes to the rim.
@@ -103,6 +200,7 @@ fn cut_face(
 ) -> Option<BodyFace> {
     let points = || face.rings.iter().flatten();
     if points().all(|point| plane.before(point) <= 0.0) {
+        lay_touching(&face, plane, rim);
         return Some(face);
     }
     if points().all(|point| plane.before(point) >= 0.0) {

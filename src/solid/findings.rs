@@ -231,4 +231,60 @@ finding_pages! {
     /// Source: arithmetic on the sizes stated.
     D004 HOLE_BREAKS_EDGE Warning "hole that breaks through an edge"
         "a drill that meets an edge tears it open and runs off line";
+
+    /// What the features of a part leave of it does not hang together: a channel from one side
+    /// meets one from the other, a notch goes right across, or tapers leave nothing.
+    ///
+    /// ```wright,bad
+    /// plan "Shelf" {
+    ///     revision "A" on 2026-03-01 "First issue"
+    /// }
+    /// material ply is sheet {
+    ///     name "Birch plywood 18 mm"
+    ///     thickness 18 mm
+    ///     stock 2440 mm by 1220 mm price 79.00 EUR
+    ///     kerf 3.2 mm
+    ///     trim 10 mm
+    ///     grain along length
+    /// }
+    /// part side from ply "Side" {
+    ///     length 600 mm grain
+    ///     width 300 mm
+    ///     groove on face at 150 mm from near width 8 mm depth 9 mm
+    ///     groove on back at 150 mm from near width 8 mm depth 9 mm
+    /// }
+    /// place left = side { length up; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
+    /// step "Set it up" {
+    ///     add left
+    ///     say "Set {left} up."
+    /// }
+    /// ```
+    /// ```wright,good
+    /// plan "Shelf" {
+    ///     revision "A" on 2026-03-01 "First issue"
+    /// }
+    /// material ply is sheet {
+    ///     name "Birch plywood 18 mm"
+    ///     thickness 18 mm
+    ///     stock 2440 mm by 1220 mm price 79.00 EUR
+    ///     kerf 3.2 mm
+    ///     trim 10 mm
+    ///     grain along length
+    /// }
+    /// part side from ply "Side" {
+    ///     length 600 mm grain
+    ///     width 300 mm
+    ///     groove on face at 150 mm from near width 8 mm depth 6 mm
+    ///     groove on back at 150 mm from near width 8 mm depth 6 mm
+    /// }
+    /// place left = side { length up; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
+    /// step "Set it up" {
+    ///     add left
+    ///     say "Set {left} up."
+    /// }
+    /// ```
+    ///
+    /// Source: arithmetic on the sizes stated.
+    D005 PART_IN_PIECES Error "part cut in two"
+        "two loose pieces come off the saw where the plan counts on one";
 }

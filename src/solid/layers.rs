@@ -6,7 +6,9 @@ use super::cone::{self, Cone};
 use super::measures::Measures;
 use super::plane_faces::join_strips;
 use super::pocket_hole;
+use super::slope;
 use super::stack::{Stack, extent_along, other_axes, sunk};
+use super::tenon;
 use super::types::Shell;
 use super::walls;
 use crate::build::Part;
@@ -87,7 +89,13 @@ pub(super) fn shell(part: &Part, stack: &Stack, detail: Detail) -> (Shell, Measu
         bores::mark_small(part, &cutters, stack, &mut shell);
     }
     arris::break_arrises(part, stack, &mut shell, &mut measures);
+    slope::cut_slopes(part, &mut shell, &mut measures);
     (shell, measures)
+}
+
+/// The layers that a part's features leave, but for slopes and broken arrises.
+pub(super) fn left_of(part: &Part, stack: &Stack, detail: Detail) -> Vec<Layer> {
+    layers(stack, &cutters(part, stack, detail))
 }
 
 /// The layers that are left of a stack.
@@ -156,7 +164,10 @@ fn cutters(part: &Part, stack: &Stack, detail: Detail) -> Vec<Cutter> {
             FeatureShape::Arris { sides, size, form } => {
                 cutters.extend(arris::upright_cutter(*sides, *size, *form, stack));
             }
-            FeatureShape::Outline(_) | FeatureShape::PocketScrewHole(_) => {}
+            FeatureShape::Tenon(tenon) => tenon::shoulders(tenon, stack, &mut cutters),
+            FeatureShape::Outline(_)
+            | FeatureShape::PocketScrewHole(_)
+            | FeatureShape::Slope(_) => {}
         }
     }
     cutters

@@ -11,15 +11,21 @@ mod bores;
 mod checks;
 mod cone;
 mod cut;
+#[cfg(test)]
+mod end_tests;
 pub mod findings;
+mod flat_measures;
 mod layers;
 mod measures;
+mod pieces;
 mod plane_faces;
 mod pocket_hole;
 mod round;
 #[cfg(test)]
 pub(crate) mod samples;
+mod slope;
 mod stack;
+mod tenon;
 #[cfg(test)]
 mod tests;
 mod types;
@@ -39,18 +45,27 @@ use layers::Detail;
 
 /// The solids of all parts of a build.
 pub fn shape(build: &Build) -> Outcome<Solids> {
-    let mut findings = Findings::new();
-    for part in &build.parts {
-        checks::check(part, &mut findings);
-    }
-    let parts = build
+    let form = |part: &Part| build.material(part.material).map(|material| material.form);
+    let shaped: Vec<(PartSolid, Findings)> = build
         .parts
         .par_iter()
         .map(|part| {
-            let form = build.material(part.material).map(|material| material.form);
-            solid(part, form)
+            let solid = solid(part, form(part));
+            let mut findings = checks::check(part);
+            // A feature that is wrong in itself is not told to part the piece as well.
+            if !findings.has_errors() {
+                let stack = stack::Stack::of(part, form(part), Detail::FromAfar);
+                pieces::check(part, &stack, &solid.measures, &mut findings);
+            }
+            (solid, findings)
         })
         .collect();
+    let mut findings = Findings::new();
+    let mut parts = Vec::with_capacity(shaped.len());
+    for (solid, found) in shaped {
+        parts.push(solid);
+        findings.append(found);
+    }
     Outcome {
         value: Solids { parts },
         findings,

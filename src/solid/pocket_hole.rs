@@ -82,16 +82,20 @@ impl Slanted {
 
     /// A point from how far along the axis it is and where it is round it.
     fn at(&self, along: f64, up: f64, aside: f64) -> Point {
+        self.point_mm(along, up, aside)
+            .map(|mm| Length::from_mm_f64(mm).nm())
+    }
+
+    fn point_mm(&self, along: f64, up: f64, aside: f64) -> [f64; 3] {
         let (sine, cosine) = self.slope();
         let (x, z) = (along * cosine - up * sine, along * sine + up * cosine);
-        let mut point = [0_i64; 3];
+        let mut point = [0.0; 3];
         for (k, part) in point.iter_mut().enumerate() {
             let of = |v: &[f64; 3]| v.get(k).copied().unwrap_or_default();
-            let mm = of(&self.origin)
+            *part = of(&self.origin)
                 + x * of(&self.inward)
                 + z * of(&self.up)
                 + aside * of(&self.aside);
-            *part = Length::from_mm_f64(mm).nm();
         }
         point
     }
@@ -174,8 +178,18 @@ impl Slanted {
             rings: vec![floor],
         });
         self.mark_pilot(shoulder, shell);
-        measures.volume_mm3 -= PI * self.radius * self.radius * length;
-        measures.volume_mm3 -= PI * self.pilot * self.pilot * shoulder;
+        // A cylinder cut off at a slant: the middle moves by r² tan / 4 L across and r² tan² / 8 L
+        // along it, the tangent being that of the cut.
+        let lean = cosine / sine;
+        let square = self.radius * self.radius;
+        let middle = self.point_mm(
+            shoulder + length / 2.0 + square * lean * lean / (8.0 * length),
+            -square * lean / (4.0 * length),
+            0.0,
+        );
+        measures.add_volume(-PI * square * length, middle);
+        let pilot = PI * self.pilot * self.pilot * shoulder;
+        measures.add_volume(-pilot, self.point_mm(shoulder / 2.0, 0.0, 0.0));
         measures.surface_mm2 += TAU * self.radius * length + TAU * self.pilot * shoulder;
     }
 

@@ -65,6 +65,16 @@ impl Stack {
         place(self.plane, at, level)
     }
 
+    /// The same point in millimetres.
+    pub(super) fn middle_of(&self, at: PlanePoint, level_mm: f64) -> [f64; 3] {
+        let across = place_vector(self.plane, [at.x.mm(), at.y.mm()]);
+        let mut point = self.along(level_mm);
+        for (part, across) in point.iter_mut().zip(across) {
+            *part += across;
+        }
+        point
+    }
+
     /// A vector of the plane, in the part's frame.
     pub(super) fn across(&self, vector: [f64; 2]) -> [f64; 3] {
         place_vector(self.plane, vector)

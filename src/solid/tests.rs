@@ -8,7 +8,7 @@ use crate::build::{Build, Part};
 use crate::geometry::{PlanePoint, Side};
 use crate::model::{ArrisForm, FeatureShape, MaterialId, PocketKind};
 
-fn solid(part: Part) -> PartSolid {
+pub(super) fn solid(part: Part) -> PartSolid {
     let mut build: Build = empty("Test");
     build.add(part);
     let outcome = shape(&build);
@@ -16,7 +16,7 @@ fn solid(part: Part) -> PartSolid {
 }
 
 /// The codes of what is found in a part.
-fn found(part: Part) -> Vec<&'static str> {
+pub(super) fn found(part: Part) -> Vec<&'static str> {
     let mut build = empty("Test");
     build.add(part);
     shape(&build)
@@ -65,7 +65,12 @@ fn by_faces(shell: &Shell) -> (f64, f64, f64) {
     )
 }
 
-fn check(part: Part, volume: f64, surface: f64) {
+/// How much of a shell is open, in square millimetres.
+pub(super) fn open_mm2(shell: &Shell) -> f64 {
+    by_faces(shell).2
+}
+
+pub(super) fn check(part: Part, volume: f64, surface: f64) {
     let title = part.title.clone();
     let solid = solid(part);
     let measures = solid.measures;
@@ -95,12 +100,12 @@ fn check(part: Part, volume: f64, surface: f64) {
     }
 }
 
-fn block(cut: FeatureShape) -> Part {
+pub(super) fn block(cut: FeatureShape) -> Part {
     part("Block", [200.0, 100.0, 20.0]).cut(cut)
 }
 
-const BLOCK: f64 = 400_000.0;
-const AROUND: f64 = 2.0 * (20_000.0 + 4_000.0 + 2_000.0);
+pub(super) const BLOCK: f64 = 400_000.0;
+pub(super) const AROUND: f64 = 2.0 * (20_000.0 + 4_000.0 + 2_000.0);
 
 #[test]
 fn plain_and_drilled_parts() {

@@ -29,7 +29,7 @@ pub(super) fn build(
         cone.lay(stack, surfaces.next(), shell, measures);
     }
     for layer in layers {
-        measures.volume_mm3 += layer.region.area_mm2() * layer.reach.size().mm();
+        measures.add_region(&layer.region, stack.plane, layer.reach);
         for ring in layer.region.rings() {
             measures.surface_mm2 +=
                 ring.iter().map(|edge| edge.length_mm()).sum::<f64>() * layer.reach.size().mm();

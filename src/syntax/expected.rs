@@ -45,6 +45,7 @@ static THINGS: &[Thing] = &[
     thing(Rule::a_price, "a price"),
     thing(Rule::a_density, "a density"),
     thing(Rule::a_time, "a time"),
+    thing(Rule::an_angle, "an angle"),
     thing(Rule::slot, "a value"),
     thing(Rule::argument, "a value"),
     thing(Rule::feet_inches, "a value"),

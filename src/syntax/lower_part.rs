@@ -53,7 +53,7 @@ impl<'s> Reader<'s> {
 
     #[expect(
         clippy::wildcard_enum_match_arm,
-        reason = "of all rules of the grammar, a line of a part is one of these eleven"
+        reason = "of all rules of the grammar, a line of a part is one of these fifteen"
     )]
     fn part_line_kind(&mut self, node: Node<'s>) -> Option<PartLineKind> {
         let rule = node.rule();
@@ -85,6 +85,20 @@ impl<'s> Reader<'s> {
             Rule::notch => return self.notch(parts),
             Rule::rounded => self.shaped_edge(parts, Rule::kw_round)?,
             Rule::chamfered => self.shaped_edge(parts, Rule::kw_chamfer)?,
+            Rule::mitre => self.angled(parts, Rule::kw_mitre)?,
+            Rule::bevel => self.angled(parts, Rule::kw_bevel)?,
+            Rule::taper => PartLineKind::Taper {
+                side: parts.name()?,
+                by: self.next_expr(&mut parts)?,
+                at: parts.name()?,
+                over: self.optional(&mut parts, Rule::taper_run)?,
+            },
+            Rule::tenon => PartLineKind::Tenon {
+                end: parts.name()?,
+                length: self.next_expr(&mut parts)?,
+                thickness: self.next_expr(&mut parts)?,
+                width: self.optional(&mut parts, Rule::tenon_width)?,
+            },
             _ => return None,
         })
     }
@@ -174,6 +188,16 @@ impl<'s> Reader<'s> {
             word: Name::new(self.source.slice(span.range()).to_owned(), span),
             sides: sides(parts.take(Rule::sides)?),
             size: self.next_expr(&mut parts)?,
+        })
+    }
+
+    fn angled(&mut self, mut parts: Parts<'s>, keyword: Rule) -> Option<PartLineKind> {
+        let span = parts.mark(keyword)?;
+        Some(PartLineKind::Angled {
+            word: Name::new(self.source.slice(span.range()).to_owned(), span),
+            side: parts.name()?,
+            angle: self.next_expr(&mut parts)?,
+            long: parts.name()?,
         })
     }
 

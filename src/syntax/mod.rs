@@ -27,6 +27,7 @@ mod tests;
 mod texts;
 mod token;
 pub mod tree;
+mod tree_part;
 mod words;
 
 use crate::finding::{Findings, Outcome};

@@ -157,6 +157,13 @@ const PART: &[Line] = &[
     ("outline", "outline { … }"),
     ("round", "round near.face radius 3 mm"),
     ("chamfer", "chamfer near.face by 2 mm"),
+    ("mitre", "mitre at head 45 deg long near"),
+    ("bevel", "bevel at head 15 deg long face"),
+    ("taper", "taper near by 15 mm at foot over 600 mm"),
+    (
+        "tenon",
+        "tenon at head length 30 mm thickness 12 mm width 60 mm",
+    ),
 ];
 const HOLE: &str = "hole on face diameter 20 mm depth 12 mm at 40 mm from foot, 30 mm from near";
 const HOLES: &str = "holes on face diameter 5 mm depth 12 mm grid 2 by 14 pitch 224 mm by 32 mm \

@@ -172,6 +172,16 @@ impl Quantity {
             .then(|| *self.amount.numer() as f64 / *self.amount.denom() as f64 * 1e21)
     }
 
+    /// Degrees, if it is an angle.
+    #[expect(
+        clippy::cast_precision_loss,
+        reason = "an angle is used as a float: fifteen digits are enough"
+    )]
+    pub fn degrees(&self) -> Option<f64> {
+        (self.dimension == Dimension::ANGLE)
+            .then(|| *self.amount.numer() as f64 / *self.amount.denom() as f64 / 1e6)
+    }
+
     /// The sum of money, if it is one.
     pub fn money(&self) -> Option<Money> {
         let cents = self.base_units(Dimension::MONEY)?;

@@ -362,6 +362,25 @@ fn sizes(part: &Part, axis: PartAxis, most: usize) -> Vec<Length> {
                     take(Interval::new(value, value));
                 }
             }
+            FeatureShape::Slope(slope) => {
+                let reached = [
+                    (slope.side, slope.level, slope.inset),
+                    (slope.deep, slope.deep_level, slope.run),
+                ];
+                for (side, level, by) in reached {
+                    if side.axis() == axis {
+                        let inside = if side.is_high() {
+                            level - by
+                        } else {
+                            level + by
+                        };
+                        take(Interval::new(inside, inside));
+                    }
+                }
+            }
+            // It stands in the middle: its section is in the table.
+            FeatureShape::Tenon(tenon) if axis == PartAxis::Length => take(tenon.along),
+            FeatureShape::Tenon(_) => {}
             FeatureShape::Holes(_)
             | FeatureShape::Arris { .. }
             | FeatureShape::PocketScrewHole(_) => {}

@@ -126,6 +126,27 @@ pub(super) fn place_of(part: &Part, feature: &Feature) -> Option<WorldPoint> {
                 set(side.axis(), level(*side));
             }
         }
+        FeatureShape::Slope(slope) => {
+            let half = |side: Side, level: Length, by: Length| {
+                if side.is_high() {
+                    level - by.half()
+                } else {
+                    level + by.half()
+                }
+            };
+            set(
+                slope.side.axis(),
+                half(slope.side, slope.level, slope.inset),
+            );
+            set(
+                slope.deep.axis(),
+                half(slope.deep, slope.deep_level, slope.run),
+            );
+        }
+        FeatureShape::Tenon(tenon) => {
+            set(PartAxis::Length, tenon.along.middle());
+            set(PartAxis::Width, tenon.width.middle());
+        }
         FeatureShape::Outline(_) => return None,
     }
     Some(point.map(super::super::bodies::length))

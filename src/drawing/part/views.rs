@@ -54,7 +54,11 @@ pub(super) fn opens_on(feature: &Feature) -> Option<Side> {
         FeatureShape::Holes(holes) => Some(holes.side),
         FeatureShape::Pocket(pocket) => Some(pocket.side),
         FeatureShape::PocketScrewHole(hole) => Some(hole.side),
-        FeatureShape::Notch { .. } | FeatureShape::Outline(_) | FeatureShape::Arris { .. } => None,
+        FeatureShape::Notch { .. }
+        | FeatureShape::Outline(_)
+        | FeatureShape::Arris { .. }
+        | FeatureShape::Slope(_)
+        | FeatureShape::Tenon(_) => None,
     }
 }
 
@@ -82,6 +86,11 @@ fn is_seen_on(part: &Part, feature: &Feature, side: Side) -> bool {
         }
         // A broken arris is seen where it ends.
         FeatureShape::Arris { sides, .. } => sides.iter().all(|s| s.axis() != side.axis()),
+        FeatureShape::Slope(slope) => {
+            slope.side.axis() != side.axis() && slope.deep.axis() != side.axis()
+        }
+        // Its cheeks are seen from an edge.
+        FeatureShape::Tenon(_) => side.axis() == PartAxis::Width,
         FeatureShape::Holes(_)
         | FeatureShape::Notch { .. }
         | FeatureShape::Outline(_)

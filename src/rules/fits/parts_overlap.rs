@@ -5,8 +5,8 @@ use std::collections::BTreeSet;
 
 use crate::build::{Part, PlacedId, PlacedPart};
 use crate::finding::{Finding, Findings, finding_pages};
-use crate::geometry::{Axis, Interval, PartAxis};
-use crate::model::{FeatureShape, Holes, Pocket, plane_axes};
+use crate::geometry::{Axis, HalfSpace, Interval, PartAxis, clipped_volume_mm3};
+use crate::model::{Feature, FeatureShape, Holes, Pocket, plane_axes};
 use crate::rules::Facts;
 use crate::units::Length;
 
@@ -39,6 +39,9 @@ finding_pages! {
 
 /// Less than this in common is touching: ten micrometres, far below what a shop can measure.
 const TOUCHING: Length = Length::from_nm(10_000);
+
+/// Less than this in common is the play of a saw cut, in cubic millimetres.
+const CLEAR_MM3: f64 = 1.0;
 
 /// Compares every two pieces that are near each other.
 pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
@@ -76,6 +79,11 @@ pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
             return;
         };
         if makes_room(one, first, &shared) || makes_room(two, second, &shared) {
+            return;
+        }
+        let mut cuts = slopes(one, first);
+        cuts.extend(slopes(two, second));
+        if !cuts.is_empty() && clipped_volume_mm3(&shared, &cuts) < CLEAR_MM3 {
             return;
         }
         let message = format!(
@@ -127,8 +135,64 @@ fn makes_room(part: &Part, piece: &PlacedPart, shared: &[Interval; 3]) -> bool {
         FeatureShape::Holes(drilled) => drilled_away(drilled, &own),
         // Whether a curved outline leaves the place free is a question to its solid.
         FeatureShape::Outline(_) => true,
+        // What slopes leave free is measured for both parts together.
+        FeatureShape::Slope(_) => false,
+        FeatureShape::Tenon(tenon) => {
+            let [length, width, thickness] = own;
+            // Beside the tenon: past the shoulder, and clear of it across or through.
+            holds(tenon.along, length)
+                && (width.overlap(tenon.width).is_none()
+                    || thickness.overlap(tenon.thickness).is_none())
+        }
         FeatureShape::Arris { .. } | FeatureShape::PocketScrewHole(_) => false,
     })
+}
+
+/// What the slopes of a piece leave of the world.
+fn slopes(part: &Part, piece: &PlacedPart) -> Vec<HalfSpace> {
+    let of = |feature: &Feature| {
+        let FeatureShape::Slope(slope) = &feature.shape else {
+            return None;
+        };
+        let (inset, run) = (slope.inset.mm(), slope.run.mm());
+        let length = libm::hypot(inset, run);
+        let lines = [
+            (slope.side, slope.level, run / length, inset),
+            (slope.deep, slope.deep_level, inset / length, 0.0),
+        ];
+        let mut plane = HalfSpace {
+            normal: [0.0; 3],
+            offset: 0.0,
+        };
+        for (side, level, share, inside) in lines {
+            let along = piece.orientation.direction(side.axis());
+            let high = along.is_positive() == side.is_high();
+            let position = in_world(part, piece, side.axis(), level).mm();
+            let outward = if high { position } else { -position };
+            if let Some(slot) = plane.normal.get_mut(along.axis().index()) {
+                *slot = if high { share } else { -share };
+            }
+            plane.offset += (outward - inside) * share;
+        }
+        Some(plane)
+    };
+    part.features.iter().filter_map(of).collect()
+}
+
+/// Where a position along an axis of a part is in the world.
+fn in_world(part: &Part, piece: &PlacedPart, axis: PartAxis, position: Length) -> Length {
+    let direction = piece.orientation.direction(axis);
+    let place = piece.place.get(direction.axis().index());
+    let place = place.copied().unwrap_or_default();
+    let start = part
+        .extent
+        .get(axis.index())
+        .map_or(Length::ZERO, |extent| extent.low);
+    if direction.is_positive() {
+        place.low + (position - start)
+    } else {
+        place.high - (position - start)
+    }
 }
 
 fn in_part_frame(
