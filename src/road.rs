@@ -35,7 +35,7 @@ pub struct Checked {
 /// Kinds of finding of the model that may be consequences of a line that could not be read.
 const HANGS_ON_OTHERS: [&str; 7] = ["N001", "N002", "N007", "N012", "N015", "N017", "N018"];
 
-/// Reads, works out and checks a source: everything before the first drawing.
+/// Reads, works out and checks a source: everything before the first figure.
 pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<Checked> {
     let tree = syntax::parse(sources, file);
     let mut findings = tree.findings;
@@ -65,6 +65,9 @@ pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<
     };
     let sound = rules::check(&facts, &findings);
     findings.append(sound.findings);
+    if let Some(sound) = &sound.value {
+        findings.append(drawing::examine(sound.build(), &solids.value));
+    }
     let value = Checked {
         sound: sound.value,
         solids: solids.value,

@@ -3,7 +3,7 @@
 //! In: a build, its [`Solids`], fonts. Out: [`Drawings`], display lists in points that fit the
 //! text column of a page. Hidden lines and fills are exact in the plane of the view; step views
 //! are exploded along ways that the parts can really go; what the author asks for wins. Never:
-//! pages, findings, anything that changes the build.
+//! pages, anything that changes the build. Findings: views that show nothing.
 
 mod anchor;
 mod blocking;
@@ -14,8 +14,10 @@ mod contacts;
 mod curves;
 mod dimensions;
 mod elevations;
+mod examine;
 mod explode;
 mod fills;
+pub mod findings;
 mod fittings;
 mod front;
 mod grid;
@@ -47,6 +49,7 @@ use rayon::iter::{
     IndexedParallelIterator, IntoParallelRefIterator, ParallelBridge, ParallelIterator,
 };
 
+pub use examine::examine;
 pub use fills::{VisibleFill, visible_fills};
 pub use hidden_lines::{VisibleLine, drawn_lines, visible_lines};
 pub use layout::cutting_layouts;

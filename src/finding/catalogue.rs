@@ -9,6 +9,7 @@ pub fn pages() -> Vec<&'static Page> {
         crate::model::findings::PAGES,
         crate::build::findings::PAGES,
         crate::solid::findings::PAGES,
+        crate::drawing::findings::PAGES,
         crate::stock::findings::PAGES,
         crate::document::findings::PAGES,
         crate::page::findings::PAGES,
