@@ -244,3 +244,64 @@ fn slopes_stay_within_their_part() {
     assert_eq!(found(block(steep)), ["D002"]);
     assert!(found(block(mitre(200.0))).is_empty());
 }
+
+/// Every side of a part, in the order foot, head, near, far, back, face.
+fn check_sides(part: Part, wanted: [f64; 6]) {
+    let found = solid(part.clone()).side_areas_mm2(&part);
+    for (side, (found, wanted)) in Side::ALL.into_iter().zip(found.into_iter().zip(wanted)) {
+        assert!(
+            (found - wanted).abs() < 1e-3,
+            "{:?}: {found} is not {wanted} at the {}",
+            part.features,
+            side.word()
+        );
+    }
+}
+
+#[test]
+fn sides_keep_what_is_not_cut() {
+    assert_eq!(
+        Side::ALL.map(Side::word),
+        ["foot", "head", "near", "far", "back", "face"]
+    );
+    let plain = [2_000.0, 2_000.0, 4_000.0, 4_000.0, 20_000.0, 20_000.0];
+    check_sides(part("Block", [200.0, 100.0, 20.0]), plain);
+    let mut bored = holes(Side::Face, 20.0, None, &[at(60.0, 50.0), at(140.0, 50.0)]);
+    bored.counterbore = Some((mm(32.0), mm(6.0)));
+    let mut wanted = plain;
+    wanted[4] -= 2.0 * PI * 100.0;
+    wanted[5] -= 2.0 * PI * 256.0;
+    check_sides(block(FeatureShape::Holes(bored)), wanted);
+    let mut wanted = plain;
+    wanted[1] -= PI * 16.0;
+    let dowel = holes(Side::Head, 8.0, Some(30.0), &[at(50.0, 10.0)]);
+    check_sides(block(FeatureShape::Holes(dowel)), wanted);
+    // A mitre leaves no head and shortens the far edge, both broad sides lose a triangle.
+    let mitred = [2_000.0, 0.0, 4_000.0, 2_000.0, 15_000.0, 15_000.0];
+    check_sides(block(mitre(100.0)), mitred);
+    // A rounded corner: four sides lose, two of them a square less a quarter of a disc.
+    let corner = FeatureShape::Arris {
+        sides: [Side::Head, Side::Far],
+        size: mm(30.0),
+        form: ArrisForm::Round,
+    };
+    let bite = 900.0 * (1.0 - PI / 4.0);
+    let rounded = [
+        2_000.0,
+        1_400.0,
+        4_000.0,
+        3_400.0,
+        20_000.0 - bite,
+        20_000.0 - bite,
+    ];
+    check_sides(block(corner), rounded);
+    let rabbet = pocket(
+        PocketKind::Rabbet,
+        Side::Face,
+        span(0.0, 200.0),
+        span(90.0, 100.0),
+        8.0,
+    );
+    let stepped = [1_920.0, 1_920.0, 4_000.0, 2_400.0, 20_000.0, 18_000.0];
+    check_sides(block(FeatureShape::Pocket(rabbet)), stepped);
+}

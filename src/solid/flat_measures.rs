@@ -24,6 +24,17 @@ pub(super) fn of(shell: &Shell) -> Measures {
     sum
 }
 
+/// The area of a face in square millimetres.
+pub(super) fn face_area(face: &BodyFace) -> f64 {
+    let size = |ring: &Vec<Point>| {
+        let vector = area(ring);
+        dot(vector, face.normal).abs()
+    };
+    let all: f64 = face.rings.iter().map(size).sum();
+    let largest = face.rings.iter().map(size).fold(0.0, f64::max);
+    2.0 * largest - all
+}
+
 /// How much of a shell's surface belongs to a surface.
 pub(super) fn area_of(shell: &Shell, surface: SurfaceId) -> f64 {
     let faces = shell.faces.iter().filter(|face| face.surface == surface);

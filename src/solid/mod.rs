@@ -23,6 +23,7 @@ mod pocket_hole;
 mod round;
 #[cfg(test)]
 pub(crate) mod samples;
+mod side_areas;
 mod slope;
 mod stack;
 mod tenon;
