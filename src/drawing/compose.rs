@@ -4,8 +4,10 @@ use std::collections::BTreeMap;
 
 use super::anchor::anchor;
 use super::contacts::{Box3, Contacts};
+use super::detail::Detail;
 use super::fills::VisibleFill;
 use super::grid::Bounds;
+use super::inset::inset;
 use super::picture::{Ink, Picture, Sheet, marks};
 use super::references::{COLUMN_MM, Reference, Weight, lay_references};
 use super::scene::{BodyId, Scene};
@@ -89,6 +91,8 @@ pub(super) struct Shot {
     pub(super) view: View,
     /// The figures that are made of what is seen.
     pub(super) prints: Vec<Print>,
+    /// What would be too small to be made out.
+    pub(super) detail: Option<Detail>,
 }
 
 /// A figure that is made of a picture.
@@ -184,6 +188,14 @@ fn referenced_figure(
     );
     let area = area_of(&picture.bounds, &sheet);
     drawn.extend(lay_references(studio.fonts, &references, area));
+    let beside = columns / 2.0 * PT_PER_MM;
+    let room = Area {
+        x: area.x - beside,
+        width: area.width + 2.0 * beside,
+        ..area
+    };
+    let close = inset(studio.fonts, shot, print, picture, &sheet, &drawn, room);
+    drawn.extend(close);
     framed(drawn, print.alternative.clone())
 }
 

@@ -6,6 +6,7 @@ use super::blocking::Blocking;
 use super::bodies::{Grade, add_piece};
 use super::compose::{Beside, Print, Shot, Staging, Studio, WIDTH_MM, bounds_of, fit};
 use super::contacts::Box3;
+use super::detail::too_small;
 use super::explode::{Explosion, Move, explode};
 use super::fittings::{add_fittings, room_for_dowels};
 use super::look::{Subject, best_direction};
@@ -62,8 +63,17 @@ pub(super) fn stage_step(
         None => Some(best_direction(&arranged.subject, before)),
     };
     let view = asked.unwrap_or_else(|| View::from_direction(direction.unwrap_or(View::ISOMETRIC)));
+    let scale = scale_of(&arranged, &view);
+    let staging = stage(studio, step, &arranged, scale, None);
+    let detail = too_small(studio.build, &step.joints, scale).map(|small| {
+        let fine = stage(studio, step, &arranged, scale, Some(Grade::Fine));
+        small.detail(&staging, fine.scene, |piece| {
+            arranged.moves.get(&piece).copied()
+        })
+    });
     let shot = Shot {
-        staging: stage(studio, step, &arranged, &view),
+        staging,
+        detail,
         view,
         prints: vec![Print {
             name: format!("step-{}", number + 1),
@@ -210,13 +220,22 @@ fn subject(
     }
 }
 
-fn stage(studio: &Studio<'_>, step: &Step, arranged: &Arrangement, view: &View) -> Staging {
+/// The scale of a step's picture, in points for a micrometre.
+fn scale_of(arranged: &Arrangement, view: &View) -> f64 {
+    let boxes = arranged.subject.new.iter().chain(&arranged.subject.built);
+    let width = WIDTH_MM - 2.0 * COLUMN_MM;
+    fit(&bounds_of(boxes, view), width, STEP_MM)
+}
+
+/// The scene of a step, in one grade or in that which suits its scale.
+fn stage(
+    studio: &Studio<'_>,
+    step: &Step,
+    arranged: &Arrangement,
+    scale: f64,
+    asked: Option<Grade>,
+) -> Staging {
     let boxes = || arranged.subject.new.iter().chain(&arranged.subject.built);
-    let scale = fit(
-        &bounds_of(boxes(), view),
-        WIDTH_MM - 2.0 * COLUMN_MM,
-        STEP_MM,
-    );
     let mut all = Box3::NONE;
     for place in boxes() {
         all.join(place);
@@ -226,11 +245,12 @@ fn stage(studio: &Studio<'_>, step: &Step, arranged: &Arrangement, view: &View) 
     let built = arranged.built.iter().map(|piece| (piece, Ink::Built));
     for (number, (piece, ink)) in new.chain(built).enumerate() {
         let id = body(number);
-        let grade = if ink == Ink::Built {
+        let usual = if ink == Ink::Built {
             coarser(grade(scale), arranged.built.len())
         } else {
             grade(scale)
         };
+        let grade = asked.unwrap_or(usual);
         let moved = arranged.moves.get(piece);
         if let Some(placed) = studio.build.piece(*piece) {
             add_piece(

@@ -91,6 +91,7 @@ pub(super) fn finished(studio: &Studio<'_>) -> Shot {
     Shot {
         staging: assembled(studio, &view, COVER_MM),
         view,
+        detail: None,
         prints: vec![
             Print {
                 name: "cover".to_owned(),
@@ -206,6 +207,7 @@ pub(super) fn exploded(studio: &Studio<'_>, blocking: &mut Blocking<'_>) -> Shot
     Shot {
         staging,
         view,
+        detail: None,
         prints: vec![Print {
             name: "exploded".to_owned(),
             ink: Some(Ink::New),
