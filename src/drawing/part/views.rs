@@ -90,7 +90,7 @@ fn is_seen_on(part: &Part, feature: &Feature, side: Side) -> bool {
 }
 
 /// The view of a side that lines up with the view of `main`.
-fn seen_from(side: Side, main: Side) -> PartView {
+pub(super) fn seen_from(side: Side, main: Side) -> PartView {
     // In the main view the length runs to the right; the width follows from that.
     let right: WorldPoint = [1.0, 0.0, 0.0];
     let up = cross(outward(main), right);
