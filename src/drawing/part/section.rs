@@ -278,9 +278,19 @@ fn windows(cut: &Cut, whole: Interval, around: f64, longest: f64) -> Vec<Interva
         } else {
             Interval::new(reach.high - longest, reach.high)
         };
+        // What little would be left up to an end of the part is shown too.
+        let near = around * 2;
         reaches.push(Interval {
-            low: (reach.low - around).max(whole.low),
-            high: (reach.high + around).min(whole.high),
+            low: if reach.low - near < whole.low {
+                whole.low
+            } else {
+                reach.low - around
+            },
+            high: if reach.high + near > whole.high {
+                whole.high
+            } else {
+                reach.high + around
+            },
         });
     }
     reaches.sort();
