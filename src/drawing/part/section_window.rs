@@ -130,9 +130,13 @@ impl<'w> Window<'w> {
         if ax.max(bx) < low - 2.0 || ax.min(bx) > high + 2.0 {
             return None;
         }
-        // A line square to the text is in it or not.
+        // A line square to the text is in it or not; a break line is no edge of the wood.
         if (bx - ax).abs() < 1e-6 {
-            return Some(ends);
+            let broken = self.broken().any(|level| {
+                let [x, _] = self.laying.seen([level, self.reach[1].low]);
+                (x - ax).abs() < 2.0
+            });
+            return (!broken).then_some(ends);
         }
         let at = |t: f64| [ax + (bx - ax) * t, ay + (by - ay) * t];
         let (p, q) = ((low - ax) / (bx - ax), (high - ax) / (bx - ax));
@@ -140,12 +144,20 @@ impl<'w> Window<'w> {
         (from < to).then(|| [at(from), at(to)])
     }
 
+    /// Where the part goes on beyond the window.
+    fn broken(&self) -> impl Iterator<Item = Length> {
+        let [along, _] = self.reach;
+        let ends = [(along.low, self.whole.low), (along.high, self.whole.high)];
+        let broken = ends.into_iter().filter(|(level, own)| level != own);
+        broken.map(|(level, _)| level)
+    }
+
     /// The features in this window that the plane passes through.
     fn features(&self) -> impl Iterator<Item = &Blind> {
         let cut = self.laying.cut;
         cut.blinds.iter().filter(|blind| {
             let own = sunk_along(blind, run(cut.plane.axis), self.whole);
-            own.overlap(self.reach[0]).is_some()
+            self.reach[0].holds(own.middle())
         })
     }
 
@@ -189,14 +201,10 @@ impl<'w> Window<'w> {
     /// Break lines where the part goes on: narrow, straight, with a zigzag (ISO 128-2, line 01.1
     /// [M]).
     fn breaks(&self, marks: &mut Vec<Mark>) {
-        let [along, _] = self.reach;
         let [_, h] = self.size;
         let middle = h / 2.0;
         let (over, tooth) = (BREAK_MM * PT_PER_MM, 1.2 * PT_PER_MM);
-        for (level, own) in [(along.low, self.whole.low), (along.high, self.whole.high)] {
-            if level == own {
-                continue;
-            }
+        for level in self.broken() {
             let Spot { x, .. } = self.spot([level, self.reach[1].low]);
             let at = Spot::new;
             let points = [
