@@ -4,7 +4,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 
-use leafwright::display::{Area, Mark, PT_PER_MM, PathPiece, Spot};
+use leafwright::display::{Area, Face, Figure, Mark, PT_PER_MM, PathPiece, Spot, Tone};
 use leafwright::geometry::{Axis, Interval};
 use leafwright::model::Overrides;
 use leafwright::road::{self, Checked};
@@ -232,6 +232,9 @@ fn one_drawing_is_written_as_svg() {
     assert!(by_name.starts_with(b"<svg"));
     assert_eq!(by_name, by_letter);
     assert!(String::from_utf8(by_name).unwrap().contains("Scale 1:10"));
+    let grid = leafwright(&["draw", BENCH, "--part", "shelf", "--setting-out"]).stdout;
+    // Ten by five holes 96 mm apart: their triangle of four and three pitches has five, 480 mm.
+    assert!(String::from_utf8(grid).unwrap().contains(">480\u{a0}mm<"));
     let output = leafwright(&["draw", BENCH, "--part", "tray_bottom"]);
     assert_eq!(output.status.code(), Some(1));
     assert!(
@@ -244,66 +247,198 @@ fn one_drawing_is_written_as_svg() {
     assert!(stderr(&output).contains("X005"), "{}", stderr(&output));
 }
 
-/// ISO 129-1 (ref: units-and-paper, "Dimensioning" [V]): no figure on a line, none on another.
+/// Blind features of every kind: in faces, an edge and an end, stepped, stopped, in grids.
+const STAND: &str = r#"
+plan "Stand" {
+    revision "A" on 2026-01-15
+}
+material ply is sheet {
+    thickness 18 mm
+    stock     2440 mm by 1220 mm
+    kerf      3.2 mm
+    density   685 kg/m3
+}
+material post is board {
+    section 45 mm by 70 mm
+    stock   2400 mm
+    kerf    3.2 mm
+    density 450 kg/m3
+}
+part door from ply {
+    length 600 mm grain
+    width  300 mm
+    hole   on face diameter 35 mm depth 12 mm at 80 mm from foot, 24 mm from near
+    hole   on face diameter 35 mm depth 12 mm at 80 mm from head, 24 mm from near
+    holes  on face diameter 5 mm depth 10 mm grid 5 by 4 pitch 32 mm by 32 mm at 236 mm from foot, 56 mm from near
+    hole   on back diameter 8 mm depth 11 mm counterbore 20 mm depth 4 mm at 500 mm from foot, 56 mm from near
+}
+part rack from ply {
+    length 400 mm grain
+    width  240 mm
+    holes  on face diameter 20 mm depth 9 mm grid 3 by 3 pitch 60 mm by 50 mm at 70 mm from head, 40 mm from far
+    holes  on back diameter 6 mm grid 4 by 6 pitch 40 mm by 30 mm at 40 mm from foot, 30 mm from near
+    groove on face at 220 mm from near width 8 mm depth 6 mm from 60 mm to 330 mm
+}
+part leg from post {
+    length 700 mm grain
+    hole   on near diameter 10 mm depth 30 mm at 50 mm from foot, 22 mm from back
+    hole   on face diameter 12 mm depth 20 mm at 50 mm from foot, 20 mm from far
+    hole   on foot diameter 8 mm depth 40 mm at 20 mm from near, 22 mm from back
+    hole   on back diameter 4 mm countersink 9 mm at 400 mm from foot, 35 mm from far
+}
+part rail from post {
+    length 500 mm grain
+    mitre  at foot 45 deg long near
+    mitre  at head 30 deg long near
+    bevel  at far 10 deg long face
+}
+part foot from post {
+    length 400 mm grain
+    tenon  at head length 25 mm thickness 12 mm width 30 mm
+    taper  near by 15 mm at foot over 300 mm
+    taper  face by 12 mm at foot over 250 mm
+}
+place d = door { length up; width right; left at 0 mm; front at 0 mm; bottom at 0 mm }
+place r = rack { length up; width right; left at 400 mm; front at 0 mm; bottom at 0 mm }
+place l = leg  { length up; width right; left at 800 mm; front at 0 mm; bottom at 0 mm }
+place a = rail { length right; width up; left at 0 mm; front at 500 mm; bottom at 0 mm }
+place f = foot { length up; width right; left at 800 mm; front at 500 mm; bottom at 0 mm }
+step "Stand them up" {
+    add d, r, l, a, f
+    say "Stand {d} up."
+}
+"#;
+
+fn stand() -> Checked {
+    let (sources, file) = Sources::single("stand.wright", STAND);
+    road::check(&sources, file, &Overrides::default()).value
+}
+
+/// A line of a figure, and whether it is a dimension line or an extension of one.
+struct Drawn {
+    ends: [Spot; 2],
+    dimension: bool,
+}
+
+/// A text of a figure: a number in a box may lie over edges, a figure over nothing.
+struct Figured {
+    text: String,
+    area: Area,
+    boxed: bool,
+}
+
+/// True where a line runs through an area, by the signs of its corners and its bounds.
+fn runs_through([p, q]: [Spot; 2], area: &Area) -> bool {
+    let (right, bottom) = (area.x + area.width, area.y + area.height);
+    let beside = p.x.max(q.x) <= area.x
+        || p.x.min(q.x) >= right
+        || p.y.max(q.y) <= area.y
+        || p.y.min(q.y) >= bottom;
+    let side = |x: f64, y: f64| (q.x - p.x) * (y - p.y) - (q.y - p.y) * (x - p.x);
+    let corners = [
+        side(area.x, area.y),
+        side(right, area.y),
+        side(right, bottom),
+        side(area.x, bottom),
+    ];
+    let one_side = corners.iter().all(|side| *side >= 0.0) || corners.iter().all(|s| *s <= 0.0);
+    !beside && !one_side
+}
+
+fn overlap(a: &Area, b: &Area) -> bool {
+    a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height
+}
+
+/// ISO 129-1 (ref: units-and-paper, "Dimensioning" [V]): no figure on a line, none on another;
+/// in part drawings, their sections and setting-out drawings.
 #[test]
 fn no_figure_of_a_part_drawing_stands_on_a_line_or_on_another() {
-    let checked = bench();
     let fonts = Fonts::shipped().unwrap();
-    let figures = road::draw(&checked, checked.sound.as_ref().unwrap(), &fonts);
-    let mut sizes = 0;
-    for (name, figure) in figures.iter().filter(|(name, _)| name.starts_with("part-")) {
-        assert!(figure.width <= 175.0 * PT_PER_MM, "{name} is too wide");
-        let mut texts: Vec<(String, Area)> = Vec::new();
-        let mut lines: Vec<[Spot; 2]> = Vec::new();
-        for mark in &figure.marks {
-            match mark {
-                Mark::Text(run) => {
-                    let text = run.glyphs.iter().map(|glyph| glyph.text.as_str()).collect();
-                    let area = Area {
-                        x: run.origin.x,
-                        y: run.origin.y - run.size * 0.7,
-                        width: run.glyphs.iter().map(|glyph| glyph.advance).sum(),
-                        height: run.size * 0.7,
-                    };
-                    texts.push((text, area));
-                }
-                // The dimension lines and their extensions; numbers in boxes may lie over edges.
-                Mark::Stroke { path, pen }
-                    if pen.width < 0.3 * PT_PER_MM && pen.dashes.is_empty() =>
-                {
-                    if let [PathPiece::Move(a), PathPiece::Line(b)] = path.pieces.as_slice() {
-                        lines.push([*a, *b]);
-                    }
-                }
-                Mark::Stroke { .. }
-                | Mark::Fill { .. }
-                | Mark::Sealed { .. }
-                | Mark::Link { .. } => {}
-            }
-        }
-        sizes += texts
-            .iter()
-            .filter(|(text, _)| text.ends_with("mm"))
-            .count();
-        for (number, (text, a)) in texts.iter().enumerate() {
-            for (other, b) in texts.iter().skip(number + 1) {
-                let apart = a.x + a.width <= b.x
-                    || b.x + b.width <= a.x
-                    || a.y + a.height <= b.y
-                    || b.y + b.height <= a.y;
-                assert!(apart, "{name}: {text} stands on {other}");
-            }
-            for [p, q] in &lines {
-                // All of them run along an axis of the paper.
-                let (left, right) = (p.x.min(q.x), p.x.max(q.x));
-                let (top, bottom) = (p.y.min(q.y), p.y.max(q.y));
-                let apart =
-                    right <= a.x || left >= a.x + a.width || bottom <= a.y || top >= a.y + a.height;
-                assert!(apart, "{name}: {text} stands on a line");
-            }
+    let (mut sizes, mut titles, mut set_out) = (0, 0, 0);
+    for checked in [bench(), stand()] {
+        let figures = road::draw(&checked, checked.sound.as_ref().unwrap(), &fonts);
+        let of_parts = |name: &str| name.starts_with("part-") || name.starts_with("setting-out-");
+        for (name, figure) in figures.iter().filter(|(name, _)| of_parts(name)) {
+            assert!(figure.width <= 175.0 * PT_PER_MM, "{name} is too wide");
+            assert!(figure.height <= 235.0 * PT_PER_MM, "{name} is too high");
+            set_out += usize::from(name.starts_with("setting-out-"));
+            let texts = check_figure(name, figure);
+            sizes += texts.iter().filter(|text| text.ends_with("mm")).count();
+            titles += texts.iter().filter(|text| text.starts_with("A–A")).count();
         }
     }
-    assert!(sizes > 40, "{sizes} sizes");
+    assert!(sizes > 100, "{sizes} sizes");
+    // Of the stand the door, the rack and the leg; of the bench what is dowelled or countersunk.
+    assert!(titles > 6, "{titles} sections");
+    // The door's, both of the rack's, the drain holes of the bench.
+    assert_eq!(set_out, 4);
+}
+
+/// Checks a figure; gives its texts.
+fn check_figure(name: &str, figure: &Figure) -> Vec<String> {
+    let mut texts: Vec<Figured> = Vec::new();
+    let mut lines: Vec<Drawn> = Vec::new();
+    for mark in &figure.marks {
+        match mark {
+            Mark::Text(run) => texts.push(Figured {
+                text: run.glyphs.iter().map(|glyph| glyph.text.as_str()).collect(),
+                area: Area {
+                    x: run.origin.x,
+                    y: run.origin.y - run.size * 0.7,
+                    width: run.glyphs.iter().map(|glyph| glyph.advance).sum(),
+                    height: run.size * 0.7,
+                },
+                boxed: run.face == Face::Bold && run.size == 8.0,
+            }),
+            Mark::Stroke { path, pen } => {
+                let dimension = pen.width < 0.3 * PT_PER_MM && pen.dashes.is_empty();
+                let single = path.pieces.len() == 2;
+                let (mut start, mut at) = (Spot::default(), Spot::default());
+                for piece in &path.pieces {
+                    let to = match *piece {
+                        PathPiece::Move(to) => {
+                            (start, at) = (to, to);
+                            continue;
+                        }
+                        PathPiece::Line(to) | PathPiece::Curve(_, _, to) => to,
+                        PathPiece::Close => start,
+                    };
+                    lines.push(Drawn {
+                        ends: [at, to],
+                        dimension: dimension && single,
+                    });
+                    at = to;
+                }
+            }
+            // Boxes of numbers, which are drawn last, hide no text.
+            Mark::Fill { path, tone } if *tone == Tone::WHITE => {
+                let spots: Vec<Spot> = path.pieces.iter().filter_map(PathPiece::end).collect();
+                for text in &texts {
+                    let (a, b) = (spots[0], spots[2]);
+                    let own = Area {
+                        x: a.x,
+                        y: a.y,
+                        width: b.x - a.x,
+                        height: b.y - a.y,
+                    };
+                    let hidden = overlap(&own, &text.area);
+                    assert!(!hidden, "{name}: a number hides {}", text.text);
+                }
+            }
+            Mark::Fill { .. } | Mark::Sealed { .. } | Mark::Link { .. } => {}
+        }
+    }
+    for (number, one) in texts.iter().enumerate() {
+        for other in texts.iter().skip(number + 1) {
+            let apart = !overlap(&one.area, &other.area);
+            assert!(apart, "{name}: {} stands on {}", one.text, other.text);
+        }
+        for line in lines.iter().filter(|line| line.dimension || !one.boxed) {
+            let through = runs_through(line.ends, &one.area);
+            assert!(!through, "{name}: {} stands on a line", one.text);
+        }
+    }
+    texts.into_iter().map(|text| text.text).collect()
 }
 
 /// The bench worked out by hand from its params: 1200 wide, 600 deep, top at 900, two layers of

@@ -2,11 +2,20 @@
 
 use super::findings::NO_DRAWING;
 use super::{DrawArguments, Exit, check, files, report, say};
+use crate::build::Part;
 use crate::drawing;
 use crate::finding::{Finding, Findings};
 use crate::road;
 use crate::source::{Sources, Span};
 use crate::text::Fonts;
+
+/// The name of a setting-out drawing of a part, counted from 1.
+fn setting_out(part: &Part, number: usize) -> String {
+    let names = drawing::setting_out_names(part).into_iter().flatten();
+    let own = names.skip(number.saturating_sub(1)).take(1);
+    own.last()
+        .unwrap_or_else(|| format!("setting-out-{}-{number}", part.label))
+}
 
 /// Runs the command.
 pub(super) fn run(arguments: &DrawArguments) -> Exit {
@@ -27,9 +36,15 @@ pub(super) fn run(arguments: &DrawArguments) -> Exit {
     let name = match (arguments.step, &arguments.part, &arguments.figure) {
         (Some(step), _, _) => format!("step-{step}"),
         (None, Some(part), _) => {
-            let parts = &sound.build().parts;
-            let named = parts.iter().find(|own| own.name == *part);
-            format!("part-{}", named.map_or(part, |own| &own.label))
+            let mut parts = sound.build().parts.iter();
+            let named = parts.find(|own| own.name == *part || own.label == *part);
+            match arguments.setting_out {
+                Some(number) => named.map_or_else(
+                    || format!("setting-out-{part}"),
+                    |own| setting_out(own, number),
+                ),
+                None => format!("part-{}", named.map_or(part, |own| &own.label)),
+            }
         }
         (None, None, Some(name)) => name.clone(),
         (None, None, None) => {
@@ -43,7 +58,9 @@ pub(super) fn run(arguments: &DrawArguments) -> Exit {
         let message = format!("there is no drawing `{name}`");
         let mut finding = Finding::new(&NO_DRAWING, Span::default(), message)
             .remedy("`leafwright draw FILE` lists the names");
-        if arguments.part.is_some() {
+        if arguments.setting_out.is_some() {
+            finding = finding.remedy("grids of three by three holes and more have one");
+        } else if arguments.part.is_some() {
             finding = finding.remedy("a part of which nothing is cut has none: its sizes say all");
         }
         findings.push(finding);

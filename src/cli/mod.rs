@@ -117,6 +117,10 @@ struct DrawArguments {
     /// The drawing of a part, by its name in the source or its letter in the plan
     #[arg(long, conflicts_with = "figure")]
     part: Option<String>,
+    /// The setting-out drawing of the part's grid of holes instead, by its number where there are
+    /// several
+    #[arg(long, requires = "part", value_name = "NUMBER", num_args = 0..=1, default_missing_value = "1")]
+    setting_out: Option<usize>,
     /// A drawing by its name: cover, overview, exploded, layout-1; all names if not said
     #[arg(long)]
     figure: Option<String>,

@@ -44,15 +44,9 @@ impl Facts<'_> {
         self.build.plan.precision
     }
 
-    /// How finely bits, screws and saw cuts are printed: drills come in steps of 1/64 in and
-    /// 0.1 mm, and so do the holes that joints need (ref: layout-practice#P35 [P]).
+    /// How finely bits, screws and saw cuts are printed.
     pub(super) fn fine(&self) -> Precision {
-        let plan = self.precision();
-        Precision {
-            inch_denominator: plan.inch_denominator.max(64),
-            metric_step: plan.metric_step.min(Length::from_nm(100_000)),
-            ..plan
-        }
+        self.precision().fine()
     }
 
     /// A length as it is printed.

@@ -5,6 +5,7 @@ use serde::Serialize;
 use super::context::Facts;
 use super::measure::Measure;
 use crate::build::Part;
+use crate::drawing::setting_out_names;
 use crate::geometry::region::contour_ring;
 use crate::geometry::{Contour, ContourPiece, Interval, PartAxis, PlanePoint, Side};
 use crate::model::{ArrisForm, Feature, FeatureShape, Holes, Pocket, PocketKind, Slope, SlopeKind};
@@ -69,14 +70,20 @@ struct Grid {
     diagonal: Option<Measure>,
     /// Holes further along both ways, and how far apart they then are.
     proof: Option<Proof>,
+    /// Its setting-out drawing; none for a small one.
+    figure: Option<String>,
+    /// The two sides it is set out from.
+    references: Vec<&'static str>,
 }
 
-/// A right triangle of whole pitches, three to four to five.
+/// A right triangle of whole pitches.
 #[derive(Clone, Debug, Serialize)]
 struct Proof {
     steps: [i64; 2],
     legs: Vec<Measure>,
     long: Measure,
+    /// Three to four to five.
+    three_four_five: bool,
 }
 
 /// A corner of an outline, and the radius of the arc that leads to it.
@@ -110,10 +117,14 @@ pub(super) fn of(facts: &Facts) -> Vec<DrawnPart> {
 
 fn cuts(facts: &Facts, part: &Part) -> Vec<Cut> {
     let mut cuts: Vec<Cut> = Vec::new();
-    for (number, feature) in (1..).zip(&part.features) {
-        let Some(next) = cut(facts, part, feature) else {
+    let named = setting_out_names(part);
+    for ((number, feature), figure) in (1..).zip(&part.features).zip(named) {
+        let Some(mut next) = cut(facts, part, feature) else {
             continue;
         };
+        if let Some(grid) = &mut next.grid {
+            grid.figure = figure.filter(|name| facts.figures.contains_key(name));
+        }
         match cuts.last_mut() {
             Some(last) if next.is_pocket_hole() && last.is_like(&next) => {
                 last.numbers.push(number);
@@ -235,15 +246,18 @@ fn slope_cut(facts: &Facts, slope: &Slope) -> Cut {
 
 fn holes_cut(facts: &Facts, part: &Part, holes: &Holes) -> Cut {
     let plane = plane(holes.side);
-    let grid = holes.grid.map(|grid| {
-        let [a, b] = [grid.counts.0, grid.counts.1];
-        let (x, y) = (grid.pitches.0 * (a - 1), grid.pitches.1 * (b - 1));
-        Grid {
-            counts: [a, b],
-            pitches: Measure::all(&[grid.pitches.0, grid.pitches.1], facts.precision()),
-            diagonal: (a > 1 && b > 1).then(|| facts.measure(hypotenuse(x, y))),
-            proof: proof(facts, [a, b], [grid.pitches.0, grid.pitches.1]),
-        }
+    let grid = holes.grid.map(|grid| Grid {
+        counts: [grid.counts.0, grid.counts.1],
+        pitches: Measure::all(&[grid.pitches.0, grid.pitches.1], facts.precision()),
+        diagonal: grid.diagonal().map(|diagonal| facts.measure(diagonal)),
+        proof: grid.proof().map(|proof| Proof {
+            steps: proof.steps,
+            legs: Measure::all(&proof.legs, facts.precision()),
+            long: facts.measure(proof.long),
+            three_four_five: proof.three_four_five,
+        }),
+        figure: None,
+        references: grid.references.iter().map(|side| side.word()).collect(),
     });
     let first = holes.positions.first().copied();
     let shown: Vec<PlanePoint> = if grid.is_some() {
@@ -395,49 +409,5 @@ fn plane(side: Side) -> [PartAxis; 2] {
         PartAxis::Length => [PartAxis::Width, PartAxis::Thickness],
         PartAxis::Width => [PartAxis::Length, PartAxis::Thickness],
         PartAxis::Thickness => [PartAxis::Length, PartAxis::Width],
-    }
-}
-
-fn hypotenuse(x: Length, y: Length) -> Length {
-    Length::from_mm_f64(libm::hypot(x.mm(), y.mm()))
-}
-
-/// The proof of a grid, with its figures.
-fn proof(facts: &Facts, counts: [i64; 2], pitches: [Length; 2]) -> Option<Proof> {
-    let [i, j] = steps(counts, pitches)?;
-    let [x, y] = pitches;
-    let legs = [x * i, y * j];
-    Some(Proof {
-        steps: [i, j],
-        legs: Measure::all(&legs, facts.precision()),
-        long: facts.measure(hypotenuse(x * i, y * j)),
-    })
-}
-
-/// The largest right triangle of whole pitches with sides as three to four to five (Euclid,
-/// Elements I.48: such a triangle is square) that a grid has room for, in pitches.
-fn steps([a, b]: [i64; 2], [x, y]: [Length; 2]) -> Option<[i64; 2]> {
-    let fits = (1..a).flat_map(|i| (1..b).map(move |j| [i, j]));
-    let square = fits.filter(|[i, j]| {
-        let (first, second) = (x * *i, y * *j);
-        first * 3 == second * 4 || first * 4 == second * 3
-    });
-    square.max_by_key(|[i, j]| x * *i + y * *j)
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    /// Three, four and five pitches: the triangle of Elements I.48, by which a grid is proved.
-    #[test]
-    fn a_grid_is_proved_square_by_three_four_five() {
-        let proof = |counts, pitches: [i64; 2]| steps(counts, pitches.map(Length::from_mm));
-        assert_eq!(proof([10, 5], [96, 96]), Some([4, 3]));
-        assert_eq!(proof([20, 20], [32, 32]), Some([16, 12]));
-        assert_eq!(proof([3, 3], [32, 32]), None);
-        // Nine holes are eight pitches: 256 and 192 mm.
-        assert_eq!(proof([4, 9], [128, 32]), Some([2, 6]));
-        assert_eq!(proof([14, 1], [32, 32]), None);
     }
 }

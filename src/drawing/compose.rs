@@ -253,27 +253,37 @@ fn references(
         .collect()
 }
 
-/// Marks moved so that they fill a figure from its upper left corner.
-pub(super) fn framed(marks: Vec<Mark>, alternative: String) -> Figure {
+/// The smallest area that holds marks; none where nothing is drawn.
+pub(super) fn area_around(marks: &[Mark]) -> Option<Area> {
     let mut low = Spot::new(f64::INFINITY, f64::INFINITY);
     let mut high = Spot::new(f64::NEG_INFINITY, f64::NEG_INFINITY);
     let mut take = |spot: Spot| {
         low = Spot::new(low.x.min(spot.x), low.y.min(spot.y));
         high = Spot::new(high.x.max(spot.x), high.y.max(spot.y));
     };
-    for mark in &marks {
+    for mark in marks {
         extent(mark, &mut take);
     }
-    if low.x > high.x {
+    (low.x <= high.x).then_some(Area {
+        x: low.x,
+        y: low.y,
+        width: high.x - low.x,
+        height: high.y - low.y,
+    })
+}
+
+/// Marks moved so that they fill a figure from its upper left corner.
+pub(super) fn framed(marks: Vec<Mark>, alternative: String) -> Figure {
+    let Some(area) = area_around(&marks) else {
         return Figure {
             alternative,
             ..Figure::default()
         };
-    }
-    let (dx, dy) = (MARGIN_PT - low.x, MARGIN_PT - low.y);
+    };
+    let (dx, dy) = (MARGIN_PT - area.x, MARGIN_PT - area.y);
     Figure {
-        width: high.x - low.x + 2.0 * MARGIN_PT,
-        height: high.y - low.y + 2.0 * MARGIN_PT,
+        width: area.width + 2.0 * MARGIN_PT,
+        height: area.height + 2.0 * MARGIN_PT,
         marks: marks.into_iter().map(|mark| mark.shifted(dx, dy)).collect(),
         alternative,
         to_scale: false,

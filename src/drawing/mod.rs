@@ -56,6 +56,7 @@ pub use examine::examine;
 pub use fills::{VisibleFill, visible_fills};
 pub use hidden_lines::{VisibleLine, drawn_lines, visible_lines};
 pub use layout::cutting_layouts;
+pub use part::setting_out_names;
 pub use scene::{BodyId, EdgeKind, Scene, SceneEdge, SceneFace, SceneRound};
 pub use svg::svg;
 pub use view::{View, ViewPoint, WorldPoint};
@@ -71,7 +72,8 @@ use blocking::Blocking;
 use compose::Studio;
 
 /// The figures of a plan by name: `cover`, `overview`, `elevations`, `exploded`, `step-1`, `step-2`, … for the
-/// steps that have something to show, and `part-A`, … for the parts that are more than plain.
+/// steps that have something to show, `part-A`, … for the parts that are more than plain, and
+/// `setting-out-A`, … for their grids of holes.
 #[derive(Clone, Debug, Default)]
 pub struct Drawings {
     /// The figures.
@@ -111,16 +113,20 @@ fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
     Drawings { figures }
 }
 
-/// The drawings of all parts that are more than plain.
+/// The drawings of all parts that are more than plain, and of their grids.
 fn part_drawings(studio: &Studio<'_>) -> Vec<(String, Figure)> {
     studio
         .build
         .parts
         .par_iter()
         .enumerate()
-        .filter_map(|(number, own)| {
-            let figure = part::part_figure(studio, PartId(number))?;
-            Some((part::name_of(own), figure))
+        .flat_map_iter(|(number, own)| {
+            let id = PartId(number);
+            let drawn = part::part_figure(studio, id);
+            let drawn = drawn.map(|figure| (part::name_of(own), figure));
+            drawn
+                .into_iter()
+                .chain(part::setting_out_figures(studio, id))
         })
         .collect()
 }

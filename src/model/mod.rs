@@ -13,6 +13,7 @@ mod evaluate;
 mod feature;
 mod fields;
 pub mod findings;
+mod grid;
 mod hardware;
 mod head;
 mod join;
@@ -35,6 +36,7 @@ use crate::syntax::tree::{Expr, Tree};
 use crate::units::Quantity;
 
 pub use feature::plane_axes;
+pub use grid::ProofTriangle;
 pub use hardware::{Hardware, HardwareId, HardwareKind};
 pub use head::{Paper, PlanHead, Projection, Revision};
 pub use join::{JoinDesign, JointKind};

@@ -23,6 +23,7 @@ mod pocket_hole;
 mod round;
 #[cfg(test)]
 pub(crate) mod samples;
+mod section;
 mod side_areas;
 mod slope;
 mod stack;
@@ -34,6 +35,7 @@ mod walls;
 
 pub use measures::Measures;
 pub use round::rod;
+pub use section::{Section, section};
 pub use types::{BodyEdge, BodyFace, Joining, PartSolid, Point, Round, Shell, Solids, SurfaceId};
 
 use rayon::iter::{IntoParallelRefIterator, ParallelIterator};

@@ -16,6 +16,19 @@ pub struct Precision {
     pub metric_first: bool,
 }
 
+impl Precision {
+    /// How finely bits, screws and saw cuts are printed: drills come in steps of 1/64 in and
+    /// 0.1 mm, and so do the holes that joints need (ref: layout-practice#P35 [P]).
+    #[must_use]
+    pub fn fine(self) -> Self {
+        Self {
+            inch_denominator: self.inch_denominator.max(64),
+            metric_step: self.metric_step.min(Length::from_nm(100_000)),
+            ..self
+        }
+    }
+}
+
 impl Default for Precision {
     /// 1/32 in and 0.5 mm, designed in millimetres (ref: layout-practice#P35 [P]).
     fn default() -> Self {

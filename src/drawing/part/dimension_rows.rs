@@ -15,9 +15,27 @@ pub(in crate::drawing) struct Size {
     pub(in crate::drawing) length: Length,
 }
 
+/// A size with its figures in both systems, the author's own first.
+#[derive(Clone, Debug)]
+pub(in crate::drawing) struct Figured {
+    /// Where its far end is along the row, in points from its beginning; below zero to the left.
+    pub(in crate::drawing) end: f64,
+    figures: [String; 2],
+    /// The same for a column: one line more where they would be too wide.
+    stack: Vec<String>,
+}
+
+impl Figured {
+    /// True where its figures stand beside the middle of its column, between its ends.
+    pub(super) fn has_room(&self) -> bool {
+        let lines = f64::from(u32::try_from(self.stack.len()).unwrap_or(2));
+        self.end > SHORT * lines / 2.0
+    }
+}
+
 /// From the view to the first row, and from row to row, in millimetres.
 const FIRST_MM: f64 = 8.0;
-const ROW_MM: f64 = 6.0;
+pub(super) const ROW_MM: f64 = 6.0;
 const COLUMN_MM: f64 = 18.0;
 /// Extension lines begin this far off the view and go this far over, in millimetres.
 const CLEAR_MM: f64 = 1.5;
@@ -43,6 +61,14 @@ pub(in crate::drawing) struct Lettering<'l> {
 }
 
 impl Lettering<'_> {
+    /// As finely as bits, screws and saw cuts are printed.
+    pub(super) fn fine(&self) -> Self {
+        Self {
+            fonts: self.fonts,
+            precision: self.precision.fine(),
+        }
+    }
+
     fn figures(&self, length: Length) -> [String; 2] {
         let printed = length.printed(self.precision);
         let (metric, inch) = (
@@ -56,11 +82,92 @@ impl Lettering<'_> {
         }
     }
 
+    /// A size with its figures.
+    pub(in crate::drawing) fn figured(&self, size: &Size) -> Figured {
+        let figures = self.figures(size.length);
+        Figured {
+            end: size.end,
+            stack: figures.to_vec(),
+            figures,
+        }
+    }
+
+    /// A size that is a number of equal steps, `9 × 96 mm = 864 mm`. The other system has the sum
+    /// alone: rounded steps would not come to it.
+    pub(super) fn in_steps(&self, end: f64, count: i64, step: Length) -> Figured {
+        let [sum, second] = self.figures(step * count);
+        let printed = step.printed(self.precision);
+        let error = if self.precision.metric_first {
+            printed.mm_error
+        } else {
+            printed.inch_error
+        };
+        let about = if error == Length::ZERO { "" } else { "~" };
+        let [one, _] = self.figures(step);
+        let (first, stack) = if count == 1 {
+            (sum.clone(), vec![sum, second.clone()])
+        } else {
+            let (steps, sum) = (
+                format!("{count}\u{a0}×\u{a0}{about}{one}"),
+                format!("=\u{a0}{sum}"),
+            );
+            (
+                format!("{steps}\u{a0}{sum}"),
+                vec![steps, sum, second.clone()],
+            )
+        };
+        Figured {
+            end,
+            figures: [first, second],
+            stack,
+        }
+    }
+
+    /// The figures of a length in one line, and how long that is.
+    pub(super) fn line(&self, figures: &[String; 2]) -> ([f64; 2], f64) {
+        let styles = [dimension(), second_dimension()];
+        let mut widths = [0.0; 2];
+        for ((width, style), text) in widths.iter_mut().zip(&styles).zip(figures) {
+            *width = shape_line(self.fonts, style, text).width;
+        }
+        let [first, second] = widths;
+        let between = 1.6 * PT_PER_MM;
+        ([0.0, first + between], first + between + second)
+    }
+
+    /// The figures of a length on a line from a spot to the right.
+    pub(super) fn lay_line(&self, figures: [String; 2], start: Spot, marks: &mut Vec<Mark>) {
+        let (places, _) = self.line(&figures);
+        let styles = [dimension(), second_dimension()];
+        for ((style, text), x) in styles.iter().zip(figures).zip(places) {
+            let spot = start.shifted(x, 0.0);
+            marks.push(text_mark(self.fonts, style, Anchor::Start, spot, &text));
+        }
+    }
+
+    /// A length's figures in both systems.
+    pub(super) fn both(&self, length: Length) -> [String; 2] {
+        self.figures(length)
+    }
+
     /// Rows under a view (`down` is 1) or over it (-1) whose edge is at `edge`, from `from` on;
     /// the first is `lifted` points farther off than it need be.
     pub(in crate::drawing) fn rows(
         &self,
         sizes: &[Size],
+        from: f64,
+        edge: f64,
+        down: f64,
+        lifted: f64,
+    ) -> Vec<Mark> {
+        let figured: Vec<Figured> = sizes.iter().map(|size| self.figured(size)).collect();
+        self.figured_rows(&figured, from, edge, down, lifted)
+    }
+
+    /// The same for sizes that have their figures.
+    pub(super) fn figured_rows(
+        &self,
+        sizes: &[Figured],
         from: f64,
         edge: f64,
         down: f64,
@@ -78,29 +185,20 @@ impl Lettering<'_> {
                 &mut marks,
             );
             let outside = arrows(Spot::new(from, y), Spot::new(to, y), &mut marks);
-            let [first, second] = self.figures(size.length);
-            let styles = [dimension(), second_dimension()];
-            let widths = [
-                shape_line(self.fonts, &styles[0], &first).width,
-                shape_line(self.fonts, &styles[1], &second).width,
-            ];
-            let between = 1.6 * PT_PER_MM;
-            let width = widths[0] + between + widths[1];
+            let (_, width) = self.line(&size.figures);
             // Over the line where it fits, before its beginning where it does not.
-            let start = if width + 2.0 * PT_PER_MM < size.end {
+            let start = if width + 2.0 * PT_PER_MM < size.end.abs() {
                 Spot::new((from + to - width) / 2.0, y - 1.1 * PT_PER_MM)
             } else {
-                let tail = if outside { 6.5 } else { 1.5 };
-                Spot::new(from - tail * PT_PER_MM - width, y + 3.0)
+                let tail = if outside { 6.5 } else { 1.5 } * PT_PER_MM;
+                let x = if size.end < 0.0 {
+                    from + tail
+                } else {
+                    from - tail - width
+                };
+                Spot::new(x, y + 3.0)
             };
-            for ((style, text), x) in styles
-                .iter()
-                .zip([first, second])
-                .zip([0.0, widths[0] + between])
-            {
-                let spot = start.shifted(x, 0.0);
-                marks.push(text_mark(self.fonts, style, Anchor::Start, spot, &text));
-            }
+            self.lay_line(size.figures.clone(), start, &mut marks);
         }
         if let Some(last) = (0_u32..).map(f64::from).zip(sizes).last() {
             let far = out(last.0) + down * CLEAR_MM * PT_PER_MM;
@@ -120,21 +218,58 @@ impl Lettering<'_> {
         edge: f64,
         right: f64,
     ) -> Vec<Mark> {
+        let figured: Vec<Figured> = sizes.iter().map(|size| self.figured(size)).collect();
+        let crowded = sizes.len() > 1;
         let mut marks = Vec::new();
-        let out = |column: f64| edge + right * (FIRST_MM + COLUMN_MM * column) * PT_PER_MM;
-        for (column, size) in (0_u32..).map(f64::from).zip(sizes) {
-            let x = out(column);
+        let least = COLUMN_MM * PT_PER_MM;
+        self.lay_columns(
+            &figured,
+            [from, up, edge, right],
+            0.0,
+            crowded,
+            least,
+            &mut marks,
+        );
+        marks
+    }
+
+    /// The same for sizes that have their figures, as close together as those allow, with how far
+    /// they reach, in points; the first is `lifted` points farther off than it need be. Short ones
+    /// that are crowded by lines of others have their figures beyond their beginning.
+    pub(super) fn figured_columns(
+        &self,
+        sizes: &[Figured],
+        [from, up, edge, right]: [f64; 4],
+        lifted: f64,
+        crowded: bool,
+        marks: &mut Vec<Mark>,
+    ) -> f64 {
+        let place = [from, up, edge, right];
+        self.lay_columns(sizes, place, lifted, crowded, 0.0, marks)
+    }
+
+    fn lay_columns(
+        &self,
+        sizes: &[Figured],
+        [from, up, edge, right]: [f64; 4],
+        lifted: f64,
+        crowded: bool,
+        least: f64,
+        marks: &mut Vec<Mark>,
+    ) -> f64 {
+        let near = edge + right * CLEAR_MM * PT_PER_MM;
+        let mut out = FIRST_MM * PT_PER_MM + lifted;
+        let mut last = None;
+        for size in sizes {
+            let x = edge + right * out;
             let to = from - up * size.end;
             let far = x + right * CLEAR_MM * PT_PER_MM;
-            extension(
-                Spot::new(edge + right * CLEAR_MM * PT_PER_MM, to),
-                Spot::new(far, to),
-                &mut marks,
-            );
-            arrows(Spot::new(x, from), Spot::new(x, to), &mut marks);
+            extension(Spot::new(near, to), Spot::new(far, to), marks);
+            arrows(Spot::new(x, from), Spot::new(x, to), marks);
             // Beside the middle of the line; beyond its beginning where it is too short and
             // lines of longer ones would run through.
-            let fits = size.end > SHORT || sizes.len() == 1;
+            let lines = f64::from(u32::try_from(size.stack.len()).unwrap_or(2));
+            let fits = size.has_room() || !crowded;
             let middle = if fits {
                 f64::midpoint(from, to)
             } else {
@@ -146,23 +281,26 @@ impl Lettering<'_> {
             } else {
                 Anchor::End
             };
-            let spot = Spot::new(x + right * aside, middle);
-            let styles = [dimension(), second_dimension()];
-            for ((style, text), y) in styles
-                .iter()
-                .zip(self.figures(size.length))
-                .zip([-1.5, 8.5])
-            {
-                let spot = spot.shifted(0.0, y);
-                marks.push(text_mark(self.fonts, style, anchor, spot, &text));
+            let mut spot = Spot::new(x + right * aside, middle - 1.5 - 5.0 * (lines - 2.0));
+            let mut widest: f64 = 0.0;
+            for (number, text) in size.stack.iter().enumerate() {
+                let is_second = number + 1 == size.stack.len();
+                let style = if is_second {
+                    second_dimension()
+                } else {
+                    dimension()
+                };
+                marks.push(text_mark(self.fonts, &style, anchor, spot, text));
+                widest = widest.max(shape_line(self.fonts, &style, text).width);
+                spot = spot.shifted(0.0, 10.0);
             }
+            last = Some(far);
+            out += (widest + 4.5 * PT_PER_MM).max(least);
         }
-        if let Some(last) = (0_u32..).map(f64::from).zip(sizes).last() {
-            let far = out(last.0) + right * CLEAR_MM * PT_PER_MM;
-            let near = edge + right * CLEAR_MM * PT_PER_MM;
-            extension(Spot::new(near, from), Spot::new(far, from), &mut marks);
+        if let Some(far) = last {
+            extension(Spot::new(near, from), Spot::new(far, from), marks);
         }
-        marks
+        out - FIRST_MM * PT_PER_MM
     }
 }
 
@@ -176,7 +314,7 @@ pub(in crate::drawing) fn height_of(rows: usize) -> f64 {
     }
 }
 
-fn extension(from: Spot, to: Spot, marks: &mut Vec<Mark>) {
+pub(super) fn extension(from: Spot, to: Spot, marks: &mut Vec<Mark>) {
     marks.push(Mark::Stroke {
         path: Path::polyline(&[from, to], Ends::Open),
         pen: line(THIN_MM, Tone::BLACK),
@@ -184,7 +322,7 @@ fn extension(from: Spot, to: Spot, marks: &mut Vec<Mark>) {
 }
 
 /// A dimension line with its arrows; true where they stand outside of it.
-fn arrows(a: Spot, b: Spot, marks: &mut Vec<Mark>) -> bool {
+pub(super) fn arrows(a: Spot, b: Spot, marks: &mut Vec<Mark>) -> bool {
     let length = libm::hypot(b.x - a.x, b.y - a.y);
     if length <= 0.0 {
         return false;

@@ -2,17 +2,30 @@
 //!
 //! The views needed and no more, laid out by first- or third-angle projection; hidden edges
 //! dashed, centre lines at holes, sizes from one end and one edge, and a number at each thing
-//! that is cut into it, which the table beside the drawing explains.
+//! that is cut into it, which the table beside the drawing explains. Blind features are shown in
+//! sections under the views; a grid of holes has a setting-out drawing of its own.
 
+mod angles;
+mod cut_line;
 pub(super) mod dimension_rows;
+mod grid_sheet;
+mod hatch;
+mod planes;
+mod section;
+mod section_window;
+mod setting_out;
 mod sheet;
 pub(super) mod symbol;
 mod tags;
+mod title_block;
 pub(super) mod views;
+
+pub(super) use setting_out::setting_out_figures;
+pub use setting_out::setting_out_names;
 
 use super::compose::{Studio, WIDTH_MM, framed};
 use crate::build::Part;
-use crate::display::{Figure, PT_PER_MM};
+use crate::display::{Figure, Mark, PT_PER_MM, Spot};
 use crate::model::{MaterialForm, PartId};
 use sheet::Drafting;
 
@@ -21,6 +34,11 @@ pub(super) const SCALES: [u32; 6] = [1, 2, 5, 10, 20, 50];
 pub(super) const SMALLEST: u32 = 100;
 /// A part drawing is no higher than this, in millimetres: table and heading want room too.
 const HEIGHT_MM: f64 = 120.0;
+/// With its sections it is no higher than this: a page of either paper has room for it and its
+/// heading.
+const WITH_SECTIONS_MM: f64 = 184.0;
+/// Between the views and the title block, in millimetres.
+const OVER_BLOCK_MM: f64 = 5.0;
 
 /// True for a part that has more to it than its three sizes.
 pub(super) fn is_drawn(part: &Part) -> bool {
@@ -40,19 +58,52 @@ pub(super) fn part_figure(studio: &Studio<'_>, id: PartId) -> Option<Figure> {
     let round = matches!(form, Some(MaterialForm::Round { .. }));
     let views = views::needed(part, round);
     let drafting = Drafting::new(studio, part, &solid.fine, &views)?;
-    let figure = |reduction: u32| {
+    let figure = |marks, reduction: u32| {
         let alternative = format!("{}, drawn to scale 1:{reduction}", part.title);
-        framed(drafting.marks(reduction), alternative)
+        framed(marks, alternative)
     };
-    let fits = |figure: &Figure| {
+    let fits = |reduction: &u32| {
+        let figure = figure(drafting.marks(*reduction), *reduction);
         figure.width <= WIDTH_MM * PT_PER_MM && figure.height <= HEIGHT_MM * PT_PER_MM
     };
+    let whole = |reduction: u32| figure(drafting.marks_with_sections(reduction), reduction);
     let mut figure = SCALES
         .into_iter()
         .filter(|reduction| drafting.width_mm(*reduction) < WIDTH_MM)
-        .map(figure)
-        .find(fits)
-        .unwrap_or_else(|| figure(SMALLEST));
+        .filter(fits)
+        .map(whole)
+        .find(|figure| figure.height <= WITH_SECTIONS_MM * PT_PER_MM)
+        .unwrap_or_else(|| whole(SMALLEST));
     figure.to_scale = true;
-    Some(figure)
+    Some(with_title_block(studio, id, figure))
+}
+
+/// A drawing in the middle over its title block.
+fn with_title_block(studio: &Studio<'_>, id: PartId, drawing: Figure) -> Figure {
+    let Some(part) = studio.build.part(id) else {
+        return drawing;
+    };
+    let drawn = || studio.build.parts.iter().filter(|part| is_drawn(part));
+    let number = drawn()
+        .take_while(|other| other.label != part.label)
+        .count()
+        + 1;
+    let right = (title_block::WIDTH - drawing.width).max(0.0) / 2.0;
+    let top = drawing.height + OVER_BLOCK_MM * PT_PER_MM;
+    let block = title_block::title_block(
+        studio,
+        part,
+        [number, drawn().count()],
+        Spot::new((drawing.width - title_block::WIDTH).max(0.0) / 2.0, top),
+    );
+    let mut marks: Vec<Mark> = drawing
+        .marks
+        .into_iter()
+        .map(|mark| mark.shifted(right, 0.0))
+        .collect();
+    marks.extend(block);
+    Figure {
+        to_scale: drawing.to_scale,
+        ..framed(marks, drawing.alternative)
+    }
 }

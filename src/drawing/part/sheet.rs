@@ -4,19 +4,22 @@ use std::collections::BTreeSet;
 
 use super::super::bodies::add_shell;
 use super::super::chains::{Stretch, chain};
-use super::super::compose::Studio;
+use super::super::compose::{Studio, area_around};
 use super::super::curves;
 use super::super::grid::Bounds;
 use super::super::hidden_lines::{VisibleLine, lines_with_hidden};
 use super::super::pens::{NARROW_MM, THIN_MM, WIDE_MM, dash_dot, dashed, line, second_dimension};
 use super::super::picture::Sheet;
 use super::super::scene::{BodyId, Scene};
+use super::angles::angle;
+use super::cut_line::{CutLine, set_apart};
 use super::dimension_rows::{BEYOND, Lettering, Size, has_short, height_of};
+use super::section::{Cut, cuts, sections};
 use super::symbol::{self, symbol};
 use super::tags::{Tags, extent, place_of};
-use super::views::{PartView, opens_on, outward, sign};
+use super::views::{PartView, looked_along, outward, sign};
 use crate::build::Part;
-use crate::display::{Ends, Mark, PT_PER_MM, Path, Spot, Tone};
+use crate::display::{Area, Ends, Mark, PT_PER_MM, Path, Spot, Tone};
 use crate::geometry::{Interval, PartAxis, Side};
 use crate::model::{FeatureShape, Holes};
 use crate::solid::Shell;
@@ -25,6 +28,8 @@ use crate::units::Length;
 
 /// Between two views, in millimetres.
 const GAP_MM: f64 = 11.0;
+/// From the views to the sections under them, in millimetres.
+const UNDER_VIEWS_MM: f64 = 7.0;
 /// More sizes than these would hide the part; the table has them all.
 const MOST_ROWS: usize = 7;
 const MOST_COLUMNS: usize = 3;
@@ -47,6 +52,8 @@ pub(super) struct Drafting<'d> {
     seen: Vec<Seen>,
     /// Sizes along the length and along the width, the whole size last.
     along: [Vec<Length>; 2],
+    /// Where it is cut open.
+    cuts: Vec<Cut>,
 }
 
 impl<'d> Drafting<'d> {
@@ -57,6 +64,7 @@ impl<'d> Drafting<'d> {
         shell: &Shell,
         views: &[PartView],
     ) -> Option<Self> {
+        let main = views.first()?.side;
         let mut scene = Scene::new();
         add_shell(&mut scene, BodyId(0), shell, [0.0; 3]);
         let holes = part.features.iter().filter_map(|feature| {
@@ -97,6 +105,7 @@ impl<'d> Drafting<'d> {
             scene,
             seen,
             along,
+            cuts: cuts(part, shell, main),
         })
     }
 
@@ -190,8 +199,64 @@ impl<'d> Drafting<'d> {
         let x = if right > 0.0 { w } else { 0.0 };
         let from = if up > 0.0 { h } else { 0.0 };
         marks.extend(lettering.columns(&columns, from, up, x, right));
-        self.put_tags(&sheets, &mut marks);
+        let mut taken = self.put_cut_lines(main, &sheet, &mut marks);
+        taken.extend(self.put_angles(&sheets, &mut marks));
+        self.put_tags(&sheets, taken, &mut marks);
         self.put_scale(reduction, low + 3.0 * PT_PER_MM, &mut marks);
+        marks
+    }
+
+    /// The angles of slopes, each in the views that look along it, and the areas they take.
+    fn put_angles(&self, sheets: &[(&Seen, Sheet)], marks: &mut Vec<Mark>) -> Vec<Area> {
+        let mut taken = Vec::new();
+        for feature in &self.part.features {
+            if let FeatureShape::Slope(slope) = &feature.shape {
+                for (seen, sheet) in sheets {
+                    let drawn = angle(self.studio.fonts, slope, &seen.view, sheet);
+                    taken.extend(area_around(&drawn));
+                    marks.extend(drawn);
+                }
+            }
+        }
+        taken
+    }
+
+    /// The lines of sections, and the areas their ends take.
+    fn put_cut_lines(&self, main: &Seen, sheet: &Sheet, marks: &mut Vec<Mark>) -> Vec<Area> {
+        let lines = self.cuts.iter().map(|cut| cut_line(cut, main, sheet));
+        let mut lines: Vec<CutLine> = lines.collect();
+        set_apart(&mut lines);
+        let mut taken = Vec::new();
+        for line in &lines {
+            let drawn = line.lines();
+            // All but the thin line across the view.
+            let ends = drawn.iter().skip(1).map(std::slice::from_ref);
+            taken.extend(ends.filter_map(area_around));
+            marks.extend(drawn);
+        }
+        for line in &lines {
+            let letters = line.letters(self.studio.fonts, marks);
+            taken.extend(
+                letters
+                    .iter()
+                    .map(std::slice::from_ref)
+                    .filter_map(area_around),
+            );
+            marks.extend(letters);
+        }
+        taken
+    }
+
+    /// The same with the sections under it.
+    pub(super) fn marks_with_sections(&self, reduction: u32) -> Vec<Mark> {
+        let mut marks = self.marks(reduction);
+        let main = self.seen.first().map_or(Side::Face, |seen| seen.view.side);
+        let below = sections(self.studio, self.part, &self.cuts, main, reduction);
+        if let (Some(own), Some(next)) = (area_around(&marks), area_around(&below)) {
+            let down = own.y + own.height + UNDER_VIEWS_MM * PT_PER_MM - next.y;
+            let right = own.x - next.x;
+            marks.extend(below.into_iter().map(|mark| mark.shifted(right, down)));
+        }
         marks
     }
 
@@ -268,13 +333,13 @@ impl<'d> Drafting<'d> {
         }
     }
 
-    fn put_tags(&self, sheets: &[(&Seen, Sheet)], marks: &mut Vec<Mark>) {
-        let mut tags = Tags::default();
+    fn put_tags(&self, sheets: &[(&Seen, Sheet)], taken: Vec<Area>, marks: &mut Vec<Mark>) {
+        let mut tags = Tags::beside(taken);
         for (number, feature) in self.part.features.iter().enumerate() {
             let Some(place) = place_of(self.part, feature) else {
                 continue;
             };
-            let axis = opens_on(feature).map(Side::axis);
+            let axis = looked_along(feature);
             let shown = sheets
                 .iter()
                 .find(|(seen, _)| Some(seen.view.side.axis()) == axis)
@@ -318,6 +383,28 @@ impl<'d> Drafting<'d> {
             spot,
             &text,
         ));
+    }
+}
+
+/// Where a section is taken, in the main view.
+fn cut_line(cut: &Cut, main: &Seen, sheet: &Sheet) -> CutLine {
+    let ([left, low], [right, high]) = (main.bounds.low, main.bounds.high);
+    let mut point = [0.0; 3];
+    if let Some(slot) = point.get_mut(cut.plane.axis.index()) {
+        *slot = super::super::bodies::length(cut.plane.at);
+    }
+    let [x, y, _] = main.view.view.project(point);
+    let ends = if cut.plane.axis == PartAxis::Length {
+        [[x, high], [x, low]]
+    } else {
+        [[left, y], [right, y]]
+    };
+    let [dx, dy, _] = main.view.view.turn(outward(cut.eye));
+    CutLine {
+        letter: cut.letter,
+        ends: ends.map(|end| sheet.spot(end)),
+        look: [-dx, dy],
+        farther: 0.0,
     }
 }
 

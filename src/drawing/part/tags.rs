@@ -13,7 +13,6 @@ use crate::units::Length;
 const HEIGHT: f64 = 10.5;
 
 /// Numbers, each in a box of its own.
-#[derive(Default)]
 pub(super) struct Tags {
     taken: Vec<Area>,
     /// The marks of all boxes.
@@ -21,6 +20,14 @@ pub(super) struct Tags {
 }
 
 impl Tags {
+    /// No numbers yet, and areas that they leave free.
+    pub(super) const fn beside(taken: Vec<Area>) -> Self {
+        Self {
+            taken,
+            marks: Vec::new(),
+        }
+    }
+
     /// Puts `number` beside a spot, where no other number is.
     pub(super) fn put(&mut self, fonts: &Fonts, number: usize, beside: Spot) {
         let style = TextStyle::new(crate::display::Face::Bold, 8.0);

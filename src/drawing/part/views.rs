@@ -62,6 +62,15 @@ pub(super) fn opens_on(feature: &Feature) -> Option<Side> {
     }
 }
 
+/// The axis along which a view shows a feature best; none where the main view does.
+pub(super) fn looked_along(feature: &Feature) -> Option<PartAxis> {
+    if let FeatureShape::Slope(slope) = &feature.shape {
+        let axes = [slope.side.axis(), slope.deep.axis()];
+        return PartAxis::ALL.into_iter().find(|axis| !axes.contains(axis));
+    }
+    opens_on(feature).map(Side::axis)
+}
+
 /// True where a view of an edge or an end shows a feature: it is made from there, or leaves its
 /// profile there.
 fn is_seen_on(part: &Part, feature: &Feature, side: Side) -> bool {
@@ -99,7 +108,7 @@ fn is_seen_on(part: &Part, feature: &Feature, side: Side) -> bool {
 }
 
 /// The view of a side that lines up with the view of `main`.
-fn seen_from(side: Side, main: Side) -> PartView {
+pub(super) fn seen_from(side: Side, main: Side) -> PartView {
     // In the main view the length runs to the right; the width follows from that.
     let right: WorldPoint = [1.0, 0.0, 0.0];
     let up = cross(outward(main), right);
