@@ -14,6 +14,7 @@ use super::front::{Front, FrontFace};
 use super::grid::Bounds;
 use super::merge::merge;
 use super::scene::{EdgeKind, Scene, SceneEdge};
+use super::silhouettes::with_exact_silhouettes;
 use super::view::{EDGE_ON, View, ViewPoint};
 
 /// A stretch of an edge that is seen.
@@ -42,12 +43,14 @@ const SHORTEST: f64 = 2.0;
 /// Everything of a scene's edges that is seen, edge by edge: where several fall together, each
 /// is there.
 pub fn visible_lines(scene: &Scene, view: &View) -> Vec<VisibleLine> {
-    visible_before(scene, view, &Front::prepare(scene, view))
+    let scene = with_exact_silhouettes(scene, view);
+    visible_before(&scene, view, &Front::prepare(&scene, view))
 }
 
 /// The lines of a scene as they are drawn: one where several fall together.
 pub fn drawn_lines(scene: &Scene, view: &View) -> Vec<VisibleLine> {
-    drawn_before(scene, view, &Front::prepare(scene, view))
+    let scene = with_exact_silhouettes(scene, view);
+    drawn_before(&scene, view, &Front::prepare(&scene, view))
 }
 
 /// The same for front faces that are prepared already.
@@ -69,6 +72,8 @@ pub(super) fn lines_with_hidden(
     scene: &Scene,
     view: &View,
 ) -> (Vec<VisibleLine>, Vec<VisibleLine>) {
+    let scene = with_exact_silhouettes(scene, view);
+    let scene = scene.as_ref();
     let front = Front::prepare(scene, view);
     let drawn = drawn_before(scene, view, &front);
     let mut seen = vec![u32::MAX; front.faces.len()];

@@ -30,6 +30,9 @@ mod references;
 mod scene;
 pub mod scenes;
 mod shots;
+#[cfg(test)]
+mod silhouette_tests;
+mod silhouettes;
 mod step;
 mod svg;
 #[cfg(test)]

@@ -8,7 +8,7 @@ use super::measures::Measures;
 use super::plane_faces::{faces_of, level_facing, region_of};
 use super::stack::{Stack, level_of, other_axes, outward, place, place_vector};
 use super::types::{BodyEdge, BodyFace, Joining, Shell, SurfaceId};
-use super::walls::corner;
+use super::walls::{Standing, corner};
 use crate::build::Part;
 use crate::geometry::region::{Origin, ring_area_mm2};
 use crate::geometry::{Circle, PlanePoint, Region, Side};
@@ -162,6 +162,7 @@ fn open_side(
                     ends: [edge.from, edge.to].map(|at| place(plane, at, level)),
                     normals: [normal, place_vector(plane, edge.outward())],
                     round,
+                    stands: None,
                 });
             }
         }
@@ -206,6 +207,7 @@ fn lay_bore(
         let Some(mut before) = ring.last() else {
             continue;
         };
+        let mut standing = Standing::default();
         for edge in ring {
             let normal = inward(edge);
             let [a, b] = [edge.from, edge.to].map(|at| place(plane, at, top));
@@ -216,11 +218,13 @@ fn lay_bore(
                 rings: vec![vec![a, b, d, c]],
             });
             if let Some(joining) = corner(before, edge) {
+                let stands = standing.between(before, edge, plane, [top, bottom], shell);
                 shell.edges.push(BodyEdge {
                     joining,
                     ends: [a, c],
                     normals: [inward(before), normal],
                     round: None,
+                    stands,
                 });
             }
             if bore.floor.is_some() {
@@ -230,6 +234,7 @@ fn lay_bore(
                     ends: [c, d],
                     normals: [normal, outward(side)],
                     round,
+                    stands: None,
                 });
             }
             before = edge;
@@ -258,6 +263,7 @@ fn lay_floor(floor: &Region, side: Side, level: Length, next: &mut u32, shell: &
                 ends: [edge.from, edge.to].map(|at| place(plane, at, level)),
                 normals: [outward(side), place_vector(plane, edge.outward())],
                 round,
+                stands: None,
             });
         }
     }
@@ -317,6 +323,7 @@ fn mark(
             ends: [*from, *to].map(|point| place(plane, point, level)),
             normals: [outward(side); 2],
             round,
+            stands: None,
         });
     }
 }
