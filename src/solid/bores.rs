@@ -3,6 +3,7 @@
 //! The walls on such a side are joined to one region, the mouths are taken out of it, and each
 //! bore gets its walls and its floor. Small holes may stay marks on the surface instead.
 
+use super::bore_measures;
 use super::layers::{Cutter, Detail, discs, is_small, surface_level};
 use super::measures::Measures;
 use super::plane_faces::{faces_of, level_facing, region_of};
@@ -16,14 +17,15 @@ use crate::model::{FeatureShape, Holes};
 use crate::units::Length;
 
 /// A stretch of a bore of one width.
-struct Bore {
+pub(super) struct Bore {
     /// Its section, in the plane of the side.
-    section: Region,
-    /// From which depth to which.
-    from: Length,
-    to: Length,
+    pub(super) section: Region,
+    /// From which depth …
+    pub(super) from: Length,
+    /// … to which.
+    pub(super) to: Length,
     /// What its floor lacks: a narrower bore that goes on; none where it leaves the part.
-    floor: Option<Region>,
+    pub(super) floor: Option<Region>,
 }
 
 /// Surfaces of bores are numbered from here.
@@ -53,6 +55,14 @@ pub(super) fn drill(
         open_side(stack, side, &bores, &mut next, shell, measures);
         for bore in &bores {
             lay_bore(stack, side, bore, &mut next, shell, measures);
+            bore_measures::put_right(part, stack, side, bore, measures);
+        }
+        for feature in &part.features {
+            if let FeatureShape::Holes(holes) = &feature.shape
+                && holes.side == side
+            {
+                bore_measures::put_cones_right(holes, stack, measures);
+            }
         }
     }
 }

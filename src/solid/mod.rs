@@ -7,11 +7,14 @@
 //! views, anything drawn.
 
 mod arris;
+mod bore_measures;
 mod bores;
 mod checks;
 mod cone;
 mod cut;
 pub mod findings;
+#[cfg(test)]
+mod kernel_tests;
 mod layers;
 mod measures;
 mod plane_faces;

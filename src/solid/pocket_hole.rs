@@ -194,6 +194,9 @@ impl Slanted {
         measures.volume_mm3 -= PI * self.radius * self.radius * length;
         measures.volume_mm3 -= PI * self.pilot * self.pilot * shoulder;
         measures.surface_mm2 += TAU * self.radius * length + TAU * self.pilot * shoulder;
+        // The shoulder comes in, but for the pilot's mouth; both mouths are ellipses that go.
+        let (wide, narrow) = (PI * self.radius * self.radius, PI * self.pilot * self.pilot);
+        measures.surface_mm2 += wide - narrow - wide / sine - narrow / cosine;
     }
 
     /// The axis, from the end into the part.
