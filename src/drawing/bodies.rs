@@ -130,6 +130,7 @@ fn add_mapped(
         });
     }
     let first = u32::try_from(scene.rounds.len()).unwrap_or(u32::MAX);
+    let numbered = |round: u32| first.checked_add(round);
     for round in &shell.rounds {
         scene.rounds.push(SceneRound {
             centre: point(&round.centre),
@@ -149,7 +150,10 @@ fn add_mapped(
             },
             ends: [point(a), point(b)],
             normals: edge.normals.map(&vector),
-            round: edge.round.and_then(|round| first.checked_add(round)),
+            round: edge.round.and_then(numbered),
+            stands: edge
+                .stands
+                .and_then(|[a, b]| Some([numbered(a)?, numbered(b)?])),
         });
     }
 }

@@ -14,6 +14,7 @@ use i_overlay::i_float::int::point::IntPoint;
 use super::front::{Front, FrontFace, side_of};
 use super::grid::Bounds;
 use super::scene::{BodyId, Scene};
+use super::silhouettes::with_exact_silhouettes;
 use super::view::View;
 
 /// What is seen of a face.
@@ -52,7 +53,8 @@ const SLIT: f64 = 4.0;
 
 /// The visible part of every front face of a scene; faces of which nothing is seen are left out.
 pub fn visible_fills(scene: &Scene, view: &View) -> Vec<VisibleFill> {
-    visible_among(&Front::prepare(scene, view))
+    let scene = with_exact_silhouettes(scene, view);
+    visible_among(&Front::prepare(&scene, view))
 }
 
 /// The same for front faces that are prepared already.

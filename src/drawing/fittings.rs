@@ -312,6 +312,7 @@ fn block(low: [i64; 3], high: [i64; 3]) -> Shell {
                     ends: [corner(u | v), corner(u | v | 1 << axis)],
                     normals: [unit((axis + 1) % 3, su), unit((axis + 2) % 3, sv)],
                     round: None,
+                    stands: None,
                 });
             }
         }

@@ -14,6 +14,7 @@ use super::front::{Front, FrontFace};
 use super::grid::Bounds;
 use super::merge::merge;
 use super::scene::{EdgeKind, Scene, SceneEdge};
+use super::silhouettes::with_exact_silhouettes;
 use super::view::{EDGE_ON, View, ViewPoint};
 
 /// A stretch of an edge that is seen.
@@ -42,25 +43,29 @@ const SHORTEST: f64 = 2.0;
 /// Everything of a scene's edges that is seen, edge by edge: where several fall together, each
 /// is there.
 pub fn visible_lines(scene: &Scene, view: &View) -> Vec<VisibleLine> {
-    visible_before(scene, view, &Front::prepare(scene, view))
+    let scene = with_exact_silhouettes(scene, view);
+    visible_before(&scene, view, &Front::prepare(&scene, view))
 }
 
 /// The lines of a scene as they are drawn: one where several fall together.
 pub fn drawn_lines(scene: &Scene, view: &View) -> Vec<VisibleLine> {
-    drawn_before(scene, view, &Front::prepare(scene, view))
+    let scene = with_exact_silhouettes(scene, view);
+    drawn_before(&scene, view, &Front::prepare(&scene, view))
 }
 
 /// The same for front faces that are prepared already.
 pub(super) fn drawn_before(scene: &Scene, view: &View, front: &Front) -> Vec<VisibleLine> {
-    let priority = |line: &VisibleLine| {
-        // A seam gives way to an edge of the wood, and a line in the air to both.
-        match scene.edges.get(line.edge).map(|edge| edge.kind) {
-            Some(EdgeKind::Sharp | EdgeKind::Smooth) => 0,
-            Some(EdgeKind::Seam) => 1,
-            Some(EdgeKind::Free) | None => 2,
-        }
-    };
-    merge(visible_before(scene, view, front), priority, SHORTEST)
+    let lines = visible_before(scene, view, front);
+    merge(lines, |line| priority(scene, line), SHORTEST)
+}
+
+/// A seam gives way to an edge of the wood, and a line in the air to both.
+fn priority(scene: &Scene, line: &VisibleLine) -> u8 {
+    match scene.edges.get(line.edge).map(|edge| edge.kind) {
+        Some(EdgeKind::Sharp | EdgeKind::Smooth) => 0,
+        Some(EdgeKind::Seam) => 1,
+        Some(EdgeKind::Free) | None => 2,
+    }
 }
 
 /// The lines of a scene as they are drawn, and the edges that are hidden and on which no drawn
@@ -69,8 +74,9 @@ pub(super) fn lines_with_hidden(
     scene: &Scene,
     view: &View,
 ) -> (Vec<VisibleLine>, Vec<VisibleLine>) {
-    let front = Front::prepare(scene, view);
-    let drawn = drawn_before(scene, view, &front);
+    let scene = with_exact_silhouettes(scene, view);
+    let front = Front::prepare(&scene, view);
+    let drawn = drawn_before(&scene, view, &front);
     let mut seen = vec![u32::MAX; front.faces.len()];
     let mut hidden = Vec::new();
     for (number, (index, edge)) in (0_u32..).zip(scene.edges.iter().enumerate()) {
@@ -327,6 +333,7 @@ fn lay_hidden(
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::drawing::merge::{TOGETHER, merge_within};
     use crate::drawing::scenes::{Dice, boxes, stack};
     use crate::drawing::view::dot;
 
@@ -341,6 +348,12 @@ mod tests {
         let view = View::from_direction(View::ISOMETRIC);
         for (scene, length, pieces) in [
             (boxes(100, 1), 19_824.553, 547),
+            (boxes(100, 7), 18_449.478, 500),
+            (boxes(100, 11), 18_665.229, 521),
+            (boxes(100, 23), 19_480.619, 542),
+            (boxes(300, 7), 42_979.056, 1252),
+            (boxes(300, 11), 43_462.189, 1262),
+            (boxes(300, 23), 42_999.337, 1238),
             (boxes(1000, 1), 102_903.424, 3064),
             (stack(), 2059.204, 37),
         ] {
@@ -359,8 +372,8 @@ mod tests {
         let scene = stack();
         let mut dice = Dice::new(11);
         let mut number = || f64::from(u32::try_from(dice.roll(2_000_001)).unwrap()) / 1e6 - 1.0;
-        let mut poses = 0;
-        while poses < 300 {
+        let (mut poses, mut ties) = (0, 0);
+        while poses < 2000 {
             let quaternion = [number(), number(), number(), number()];
             let Some(rows) = rotation(quaternion) else {
                 continue;
@@ -373,10 +386,23 @@ mod tests {
             let rounded = scene.mapped(|point| turned(point).map(f64::round), turned);
             let eye = [0, 1, 2].map(|i| (0..3).map(|k| rows[k][i] * towards[k]).sum());
             let posed = drawn_lines(&rounded, &View::from_vector(towards));
-            let exact = drawn_lines(&scene, &View::from_vector(eye));
-            let difference = total_mm(&posed) - total_mm(&exact);
-            assert!(difference.abs() < 0.2, "{difference} mm in {quaternion:?}");
+            let view = View::from_vector(eye);
+            let raw = visible_lines(&scene, &view);
+            let off = |apart| {
+                let lines = merge_within(apart, raw.clone(), |l| priority(&scene, l), SHORTEST);
+                total_mm(&posed) - total_mm(&lines)
+            };
+            let exact = off(TOGETHER);
+            if exact.abs() >= 0.2 {
+                // Two lines that lie as far apart as lines may that fall together do one or the
+                // other; each corner has moved by up to 0.9 µm.
+                let [less, more] = [-2.0, 2.0].map(|moved| off(TOGETHER + moved));
+                let between = less.min(more) < 0.2 && less.max(more) > -0.2;
+                assert!(between, "{exact} mm in {quaternion:?}");
+                ties += 1;
+            }
         }
+        assert!(ties <= 2, "{ties} poses in doubt");
     }
 
     /// The rows of the matrix that turns as a quaternion does.

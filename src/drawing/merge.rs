@@ -10,11 +10,21 @@ use super::grid::{Bounds, Grid};
 use super::hidden_lines::VisibleLine;
 
 /// Lines no farther apart than this, in micrometres, fall together.
-const TOGETHER: f64 = 20.0;
+pub(super) const TOGETHER: f64 = 20.0;
 
 /// The same lines without what an earlier one covers. Lines of a lower `priority` come first,
 /// then longer ones; what is left of a line and is shorter than `shortest` goes.
 pub(super) fn merge(
+    lines: Vec<VisibleLine>,
+    priority: impl Fn(&VisibleLine) -> u8,
+    shortest: f64,
+) -> Vec<VisibleLine> {
+    merge_within(TOGETHER, lines, priority, shortest)
+}
+
+/// The same for lines that fall together where they are no more than `apart` from each other.
+pub(super) fn merge_within(
+    apart: f64,
     mut lines: Vec<VisibleLine>,
     priority: impl Fn(&VisibleLine) -> u8,
     shortest: f64,
@@ -38,12 +48,12 @@ pub(super) fn merge(
         let [[ax, ay], [bx, by]] = line.ends;
         let flat = [ax, ay, bx, by];
         let mut covered = Vec::new();
-        for cell in near_cells(&grid, &flat) {
+        for cell in near_cells(&grid, &flat, apart) {
             for other in grid.things(cell) {
                 let other = *other as usize;
                 if seen[other] != number {
                     seen[other] = number;
-                    covered.extend(together(line, &lines[other]));
+                    covered.extend(together(line, &lines[other], apart));
                 }
             }
         }
@@ -56,11 +66,11 @@ pub(super) fn merge(
 }
 
 /// The cells a line and its close neighbourhood touch.
-fn near_cells(grid: &Grid, line: &[f64; 4]) -> Vec<usize> {
+fn near_cells(grid: &Grid, line: &[f64; 4], apart: f64) -> Vec<usize> {
     let [ax, ay, bx, by] = *line;
     let (dx, dy) = (bx - ax, by - ay);
     let length = (dx * dx + dy * dy).sqrt().max(1.0);
-    let (sx, sy) = (-dy / length * TOGETHER, dx / length * TOGETHER);
+    let (sx, sy) = (-dy / length * apart, dx / length * apart);
     let mut cells = grid.cells_on(&[ax + sx, ay + sy, bx + sx, by + sy]);
     cells.extend(grid.cells_on(&[ax - sx, ay - sy, bx - sx, by - sy]));
     cells.sort_unstable();
@@ -69,7 +79,7 @@ fn near_cells(grid: &Grid, line: &[f64; 4]) -> Vec<usize> {
 }
 
 /// The stretch of `line`, from 0 to 1 along it, on which `other` falls.
-fn together(line: &VisibleLine, other: &VisibleLine) -> Option<(f64, f64)> {
+fn together(line: &VisibleLine, other: &VisibleLine, apart: f64) -> Option<(f64, f64)> {
     let [[ax, ay], [bx, by]] = line.ends;
     let (dx, dy) = (bx - ax, by - ay);
     let length = (dx * dx + dy * dy).sqrt();
@@ -80,12 +90,12 @@ fn together(line: &VisibleLine, other: &VisibleLine) -> Option<(f64, f64)> {
     let aside = |[x, y]: [f64; 2]| (dx * (y - ay) - dy * (x - ax)) / length;
     let (s, t) = (along(other.ends[0]), along(other.ends[1]));
     let (u, v) = (aside(other.ends[0]), aside(other.ends[1]));
-    if u.min(v) > TOGETHER || u.max(v) < -TOGETHER || (t - s).abs() <= 0.0 {
+    if u.min(v) > apart || u.max(v) < -apart || (t - s).abs() <= 0.0 {
         return None;
     }
     let (low, high) = (s.min(t).max(0.0), s.max(t).min(length));
     let at = |position: f64| u + (v - u) * ((position - s) / (t - s));
-    (high > low && at(low).abs() <= TOGETHER && at(high).abs() <= TOGETHER)
+    (high > low && at(low).abs() <= apart && at(high).abs() <= apart)
         .then_some((low / length, high / length))
 }
 

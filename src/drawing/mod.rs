@@ -35,6 +35,9 @@ mod references;
 mod scene;
 pub mod scenes;
 mod shots;
+#[cfg(test)]
+mod silhouette_tests;
+mod silhouettes;
 mod step;
 mod svg;
 #[cfg(test)]

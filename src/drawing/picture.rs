@@ -10,6 +10,7 @@ use super::grid::Bounds;
 use super::hidden_lines::{VisibleLine, drawn_before};
 use super::pens::{MEDIUM_MM, NARROW_MM, PALE_INK, THIN_MM, TRACE_INK, WIDE_MM, dash_dot, line};
 use super::scene::{BodyId, EdgeKind, Scene, SceneEdge};
+use super::silhouettes::with_exact_silhouettes;
 use super::thinning::thinned_ring;
 use super::view::{EDGE_ON, View};
 use super::walls::with_walls_together;
@@ -41,8 +42,9 @@ pub(super) struct Picture {
 impl Picture {
     /// What is seen of a scene.
     pub(super) fn take(scene: &Scene, view: &View) -> Self {
-        let front = Front::prepare(scene, view);
-        let lines = drawn_before(scene, view, &front);
+        let scene = with_exact_silhouettes(scene, view);
+        let front = Front::prepare(&scene, view);
+        let lines = drawn_before(&scene, view, &front);
         let fills = visible_among(&with_walls_together(front));
         let mut bounds = Bounds::NONE;
         for line in &lines {

@@ -54,6 +54,9 @@ pub struct SceneEdge {
     pub normals: [[f64; 3]; 2],
     /// Which of the scene's rounds it is a chord of.
     pub round: Option<u32>,
+    /// Between two facets of one round wall: the scene's rounds that its ends lie on, each at
+    /// the same angle.
+    pub stands: Option<[u32; 2]>,
 }
 
 /// Everything that is looked at.
@@ -108,6 +111,7 @@ impl Scene {
                         ends: [corner(u | v), corner(u | v | 1 << axis)],
                         normals: [unit((axis + 1) % 3, su), unit((axis + 2) % 3, sv)],
                         round: None,
+                        stands: None,
                     });
                 }
             }
@@ -122,6 +126,7 @@ impl Scene {
             ends,
             normals: [[0.0; 3]; 2],
             round: None,
+            stands: None,
         });
     }
 

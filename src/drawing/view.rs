@@ -78,6 +78,11 @@ impl View {
         Self::from_direction(towards)
     }
 
+    /// Right, up and towards the eye, in the world and of any length.
+    pub(super) const fn axes(&self) -> [[f64; 3]; 3] {
+        self.axes
+    }
+
     /// A point as seen.
     pub fn project(&self, point: WorldPoint) -> ViewPoint {
         let [x, y, w] = self.axes;

@@ -3,12 +3,13 @@
 //! The walls on such a side are joined to one region, the mouths are taken out of it, and each
 //! bore gets its walls and its floor. Small holes may stay marks on the surface instead.
 
+use super::bore_measures;
 use super::layers::{Cutter, Detail, discs, is_small, surface_level};
 use super::measures::Measures;
 use super::plane_faces::{faces_of, level_facing, region_of};
 use super::stack::{Stack, level_of, other_axes, outward, place, place_vector};
 use super::types::{BodyEdge, BodyFace, Joining, Shell, SurfaceId};
-use super::walls::corner;
+use super::walls::{Standing, corner};
 use crate::build::Part;
 use crate::geometry::region::Origin;
 use crate::geometry::{Circle, Interval, PlanePoint, Region, Side};
@@ -16,14 +17,15 @@ use crate::model::{FeatureShape, Holes};
 use crate::units::Length;
 
 /// A stretch of a bore of one width.
-struct Bore {
+pub(super) struct Bore {
     /// Its section, in the plane of the side.
-    section: Region,
-    /// From which depth to which.
-    from: Length,
-    to: Length,
+    pub(super) section: Region,
+    /// From which depth …
+    pub(super) from: Length,
+    /// … to which.
+    pub(super) to: Length,
     /// What its floor lacks: a narrower bore that goes on; none where it leaves the part.
-    floor: Option<Region>,
+    pub(super) floor: Option<Region>,
 }
 
 /// Surfaces of bores are numbered from here.
@@ -53,6 +55,14 @@ pub(super) fn drill(
         open_side(stack, side, &bores, &mut next, shell, measures);
         for bore in &bores {
             lay_bore(stack, side, bore, &mut next, shell, measures);
+            bore_measures::put_right(part, stack, side, bore, measures);
+        }
+        for feature in &part.features {
+            if let FeatureShape::Holes(holes) = &feature.shape
+                && holes.side == side
+            {
+                bore_measures::put_cones_right(holes, stack, measures);
+            }
         }
     }
 }
@@ -164,6 +174,7 @@ fn open_side(
                     ends: [edge.from, edge.to].map(|at| place(plane, at, level)),
                     normals: [normal, place_vector(plane, edge.outward())],
                     round,
+                    stands: None,
                 });
             }
         }
@@ -208,6 +219,7 @@ fn lay_bore(
         let Some(mut before) = ring.last() else {
             continue;
         };
+        let mut standing = Standing::default();
         for edge in ring {
             let normal = inward(edge);
             let [a, b] = [edge.from, edge.to].map(|at| place(plane, at, top));
@@ -218,11 +230,13 @@ fn lay_bore(
                 rings: vec![vec![a, b, d, c]],
             });
             if let Some(joining) = corner(before, edge) {
+                let stands = standing.between(before, edge, plane, [top, bottom], shell);
                 shell.edges.push(BodyEdge {
                     joining,
                     ends: [a, c],
                     normals: [inward(before), normal],
                     round: None,
+                    stands,
                 });
             }
             if bore.floor.is_some() {
@@ -232,6 +246,7 @@ fn lay_bore(
                     ends: [c, d],
                     normals: [normal, outward(side)],
                     round,
+                    stands: None,
                 });
             }
             before = edge;
@@ -260,6 +275,7 @@ fn lay_floor(floor: &Region, side: Side, level: Length, next: &mut u32, shell: &
                 ends: [edge.from, edge.to].map(|at| place(plane, at, level)),
                 normals: [outward(side), place_vector(plane, edge.outward())],
                 round,
+                stands: None,
             });
         }
     }
@@ -319,6 +335,7 @@ fn mark(
             ends: [*from, *to].map(|point| place(plane, point, level)),
             normals: [outward(side); 2],
             round,
+            stands: None,
         });
     }
 }

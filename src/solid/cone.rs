@@ -85,6 +85,9 @@ impl Cone {
             stack.across([-libm::cos(angle), -libm::sin(angle)])
         };
         let (outer_next, inner_next) = (following(&outer), following(&inner));
+        let [top, bottom] = [(self.mouth, self.top()), (self.bore, self.bottom())]
+            .map(|(circle, level)| shell.circle(Some(circle), stack.plane, level));
+        let stands = top.zip(bottom).map(|(top, bottom)| [top, bottom]);
         let steps = (0..chords).map(f64::from);
         let sides = outer
             .iter()
@@ -103,13 +106,14 @@ impl Cone {
                 ends: [a, c],
                 normals: [normal(step - 0.5), normal(step + 0.5)],
                 round: None,
+                stands,
             });
-            let round = shell.circle(Some(self.bore), stack.plane, self.bottom());
             shell.edges.push(BodyEdge {
                 joining: Joining::Sharp,
                 ends: [c, d],
                 normals: [normal(step + 0.5), flat(step + 0.5)],
-                round,
+                round: bottom,
+                stands: None,
             });
         }
         let (r, s, height) = (

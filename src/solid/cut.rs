@@ -87,6 +87,7 @@ pub(super) fn cut(shell: &mut Shell, plane: &Plane, surface: SurfaceId) {
             ends: *ends,
             normals: [*normal, plane.normal],
             round: None,
+            stands: None,
         });
     }
     let lines: Vec<[Point; 2]> = rim.into_iter().map(|(ends, _)| ends).collect();

@@ -38,7 +38,7 @@ fn check_centre(part: Part, pieces: &[(f64, [f64; 3])]) {
     for (k, found) in centre.into_iter().enumerate() {
         let wanted = pieces.iter().map(|(v, at)| v * at[k]).sum::<f64>() / volume;
         assert!(
-            (found - wanted).abs() < 2e-4,
+            (found - wanted).abs() < 1e-5,
             "{title}: {found} is not {wanted} along axis {k}"
         );
     }

@@ -7,6 +7,7 @@
 //! views, anything drawn.
 
 mod arris;
+mod bore_measures;
 mod bores;
 mod checks;
 mod cone;
@@ -15,6 +16,8 @@ mod cut;
 mod end_tests;
 pub mod findings;
 mod flat_measures;
+#[cfg(test)]
+mod kernel_tests;
 mod layers;
 mod measures;
 mod pieces;

@@ -8,7 +8,7 @@ use std::f64::consts::{PI, TAU};
 use super::bores::SLANTED_SURFACE;
 use super::measures::Measures;
 use super::stack::{extent_along, following, level_of, outward};
-use super::types::{BodyEdge, BodyFace, Joining, Point, Shell, SurfaceId};
+use super::types::{BodyEdge, BodyFace, Joining, Point, Round, Shell, SurfaceId};
 use crate::build::Part;
 use crate::geometry::{PlanePoint, Region, Side};
 use crate::model::{FeatureShape, PocketScrewHole};
@@ -153,6 +153,15 @@ impl Slanted {
             .zip(mouth_next)
             .zip(floor.iter().zip(floor_next));
         let axis = self.axis();
+        // Where the shoulder is the mouth's own end too, that is no ellipse.
+        let oval = (self.drop - self.radius * cosine) / sine >= shoulder;
+        let mouth_round = oval
+            .then(|| shell.round(self.round(self.drop / sine, self.radius, -cosine / sine)))
+            .flatten();
+        let floor_round = shell.round(self.round(shoulder, self.radius, 0.0));
+        let stands = mouth_round
+            .zip(floor_round)
+            .map(|(mouth, floor)| [mouth, floor]);
         for (step, ((a, b), (c, d))) in steps.zip(sides) {
             let normal = middle(step + 0.5);
             shell.faces.push(BodyFace {
@@ -160,17 +169,25 @@ impl Slanted {
                 normal,
                 rings: vec![vec![*a, b, d, *c]],
             });
-            shell.edges.push(edge(
-                Joining::Smooth,
-                [*a, *c],
-                [middle(step - 0.5), normal],
-            ));
-            shell
-                .edges
-                .push(edge(Joining::Sharp, [*c, d], [normal, axis]));
-            shell
-                .edges
-                .push(edge(Joining::Sharp, [*a, b], [normal, outward(self.side)]));
+            shell.edges.push(BodyEdge {
+                joining: Joining::Smooth,
+                ends: [*a, *c],
+                normals: [middle(step - 0.5), normal],
+                round: None,
+                stands,
+            });
+            for (ends, other, round) in [
+                ([*c, d], axis, floor_round),
+                ([*a, b], outward(self.side), mouth_round),
+            ] {
+                shell.edges.push(BodyEdge {
+                    joining: Joining::Sharp,
+                    ends,
+                    normals: [normal, other],
+                    round,
+                    stands: None,
+                });
+            }
         }
         shell.faces.push(BodyFace {
             surface: SurfaceId(SLANTED_SURFACE + 1),
@@ -191,6 +208,9 @@ impl Slanted {
         let pilot = PI * self.pilot * self.pilot * shoulder;
         measures.add_volume(-pilot, self.point_mm(shoulder / 2.0, 0.0, 0.0));
         measures.surface_mm2 += TAU * self.radius * length + TAU * self.pilot * shoulder;
+        // The shoulder comes in, but for the pilot's mouth; both mouths are ellipses that go.
+        let (wide, narrow) = (PI * self.radius * self.radius, PI * self.pilot * self.pilot);
+        measures.surface_mm2 += wide - narrow - wide / sine - narrow / cosine;
     }
 
     /// The axis, from the end into the part.
@@ -202,6 +222,20 @@ impl Slanted {
             *part = cosine * of(&self.inward) + sine * of(&self.up);
         }
         axis
+    }
+
+    /// The circle of a radius about the axis, or the ellipse that a plane cuts out of its
+    /// cylinder: `slant` is how far that plane runs along the axis for each step up.
+    fn round(&self, along: f64, radius: f64, slant: f64) -> Round {
+        let upwards = self.vector(1.0, 0.0).into_iter().zip(self.axis());
+        let mut up = [0.0; 3];
+        for (part, (square, axis)) in up.iter_mut().zip(upwards) {
+            *part = (square + axis * slant) * radius * 1e6;
+        }
+        Round {
+            centre: self.at(along, 0.0, 0.0),
+            radii: [self.aside.map(|part| part * radius * 1e6), up],
+        }
     }
 
     /// The pilot's mouths, on the shoulder and on the end: circles too small for more.
@@ -219,9 +253,27 @@ impl Slanted {
                 })
                 .collect()
         };
-        for (ring, normal) in [(circle(true), end), (circle(false), self.axis())] {
+        for (ring, normal, round) in [
+            (
+                circle(true),
+                end,
+                self.round(0.0, self.pilot, sine / cosine),
+            ),
+            (
+                circle(false),
+                self.axis(),
+                self.round(shoulder, self.pilot, 0.0),
+            ),
+        ] {
+            let round = shell.round(round);
             for (a, b) in ring.iter().zip(ring.iter().cycle().skip(1)) {
-                shell.edges.push(edge(Joining::Seam, [*a, *b], [normal; 2]));
+                shell.edges.push(BodyEdge {
+                    joining: Joining::Seam,
+                    ends: [*a, *b],
+                    normals: [normal; 2],
+                    round,
+                    stands: None,
+                });
             }
         }
     }
@@ -286,14 +338,5 @@ impl Slanted {
             false
         });
         shell.faces.extend(opened);
-    }
-}
-
-fn edge(joining: Joining, ends: [Point; 2], normals: [[f64; 3]; 2]) -> BodyEdge {
-    BodyEdge {
-        joining,
-        ends,
-        normals,
-        round: None,
     }
 }

@@ -45,7 +45,7 @@ pub fn rod(from: [Length; 3], to: [Length; 3], profile: &[(Length, Length)], cho
     for (number, pair) in (1_u32..).zip(profile.windows(2)) {
         if let [a, b] = *pair {
             let ends = [(ring(a), a), (ring(b), b)];
-            lay_band(&ends, round(a), axis, radial, number, &mut shell);
+            lay_band(&ends, [a, b].map(round), axis, radial, number, &mut shell);
         }
     }
     if let (Some(first), Some(last)) = (profile.first(), profile.last()) {
@@ -64,6 +64,7 @@ pub fn rod(from: [Length; 3], to: [Length; 3], profile: &[(Length, Length)], cho
                         ends: [*a, *b],
                         normals: [normal, radial(step + 0.5)],
                         round,
+                        stands: None,
                     });
                 }
                 shell.faces.push(BodyFace {
@@ -77,10 +78,10 @@ pub fn rod(from: [Length; 3], to: [Length; 3], profile: &[(Length, Length)], cho
     shell
 }
 
-/// The facets between two rings, `round` being what the first stands for.
+/// The facets between two rings, which stand for two rounds.
 fn lay_band(
     ends: &[(Vec<Point>, (Length, Length)); 2],
-    round: Round,
+    rounds: [Round; 2],
     axis: [f64; 3],
     radial: impl Fn(f64) -> [f64; 3],
     number: u32,
@@ -88,16 +89,19 @@ fn lay_band(
 ) {
     let [(low, a), (high, b)] = ends;
     let (run, rise) = ((b.0 - a.0).mm(), (b.1 - a.1).mm());
-    let length = libm::hypot(run, rise);
-    if length <= 0.0 {
+    if run.abs() + rise.abs() <= 0.0 {
         return;
     }
-    let normal = |step: f64| combine(radial(step), run / length, axis, -rise / length);
+    // A facet is a little less slanted than the cone, as its chords are nearer to the axis.
+    let narrow = rise * libm::cos(std::f64::consts::PI / facets_of(low));
+    let slant = libm::hypot(run, narrow);
+    let normal = |step: f64| combine(radial(step), run / slant, axis, -narrow / slant);
     let sides = low
         .iter()
         .zip(following(low))
         .zip(high.iter().zip(following(high)));
-    let round = shell.round(round);
+    let [low_round, high_round] = rounds.map(|round| shell.round(round));
+    let stands = low_round.zip(high_round).map(|(low, high)| [low, high]);
     for (step, ((p, q), (r, s))) in (0_u32..).map(f64::from).zip(sides) {
         let mut ring = vec![*p, q, s, *r];
         ring.dedup();
@@ -112,6 +116,7 @@ fn lay_band(
                 ends: [*p, *r],
                 normals: [normal(step - 0.5), normal(step + 0.5)],
                 round: None,
+                stands,
             });
         }
         if rise.abs() > 0.0 && number > 1 {
@@ -119,10 +124,16 @@ fn lay_band(
                 joining: Joining::Sharp,
                 ends: [*p, q],
                 normals: [normal(step + 0.5), radial(step + 0.5)],
-                round,
+                round: low_round,
+                stands: None,
             });
         }
     }
+}
+
+#[expect(clippy::cast_precision_loss, reason = "a ring has some dozen corners")]
+fn facets_of(ring: &[Point]) -> f64 {
+    ring.len().max(1) as f64
 }
 
 fn minus(a: [f64; 3], b: [f64; 3]) -> [f64; 3] {

@@ -55,6 +55,9 @@ pub struct BodyEdge {
     pub normals: [[f64; 3]; 2],
     /// Which of the shell's rounds it is a chord of.
     pub round: Option<u32>,
+    /// Between two facets of one round wall: the rounds that its ends lie on, each at the same
+    /// angle.
+    pub stands: Option<[u32; 2]>,
 }
 
 /// The surface of a solid.
@@ -75,6 +78,17 @@ impl Shell {
             self.rounds.push(round);
         }
         u32::try_from(self.rounds.len() - 1).ok()
+    }
+
+    /// The numbers of a circle at two levels, for the edges that stand on it.
+    pub(super) fn standing(
+        &mut self,
+        circle: Option<Circle>,
+        plane: [PartAxis; 2],
+        levels: [Length; 2],
+    ) -> Option<[u32; 2]> {
+        let [one, two] = levels.map(|level| self.circle(circle, plane, level));
+        Some([one?, two?])
     }
 
     /// The number of a circle in a plane of two axes at a level along the third.

@@ -9,7 +9,7 @@ use super::measures::Measures;
 use super::stack::Stack;
 use super::types::{BodyEdge, BodyFace, Joining, Shell, SurfaceId};
 use crate::geometry::region::Origin;
-use crate::geometry::{BoundaryEdge, Region, Ring, Shape};
+use crate::geometry::{BoundaryEdge, Circle, PartAxis, Region, Ring, Shape};
 use crate::units::Length;
 
 /// Corners of a round wall that turn less than this are facets: the cosine of nine degrees.
@@ -143,6 +143,7 @@ fn lay_walls(
         return;
     };
     let mut surface = surfaces.next();
+    let mut standing = Standing::default();
     for edge in ring {
         let normal = stack.across(edge.outward());
         let joining = corner(before, edge);
@@ -150,11 +151,13 @@ fn lay_walls(
             surface = surfaces.next();
         }
         if let Some(joining) = joining {
+            let stands = standing.between(before, edge, stack.plane, [low, high], shell);
             shell.edges.push(BodyEdge {
                 joining,
                 ends: [stack.point(edge.from, low), stack.point(edge.from, high)],
                 normals: [stack.across(before.outward()), normal],
                 round: None,
+                stands,
             });
         }
         shell.faces.push(BodyFace {
@@ -168,6 +171,35 @@ fn lay_walls(
             ]],
         });
         before = edge;
+    }
+}
+
+/// The rounds that edges of a wall stand on, from one edge of its boundary to the next.
+#[derive(Default)]
+pub(super) struct Standing {
+    circle: Option<Circle>,
+    rounds: Option<[u32; 2]>,
+}
+
+impl Standing {
+    /// What the edge between two neighbours on a boundary stands on, where both are chords of
+    /// one circle; where a round runs out into a flat the edge has its place from both.
+    pub(super) fn between(
+        &mut self,
+        before: &BoundaryEdge,
+        after: &BoundaryEdge,
+        plane: [PartAxis; 2],
+        levels: [Length; 2],
+        shell: &mut Shell,
+    ) -> Option<[u32; 2]> {
+        if after.circle.is_none() || before.circle != after.circle {
+            return None;
+        }
+        if self.circle != after.circle {
+            self.circle = after.circle;
+            self.rounds = shell.standing(after.circle, plane, levels);
+        }
+        self.rounds
     }
 }
 
@@ -192,6 +224,7 @@ fn lay_flat(
             ends: [stack.point(edge.from, level), stack.point(edge.to, level)],
             normals: [normal, stack.across(wall)],
             round,
+            stands: None,
         });
     }
     let rings = shape
@@ -231,6 +264,7 @@ pub(super) fn seams(stack: &Stack, layers: &[Layer], count: i64, shell: &mut She
                         ends: [stack.point(edge.from, level), stack.point(edge.to, level)],
                         normals: [normal, normal],
                         round,
+                        stands: None,
                     });
                 }
             }
