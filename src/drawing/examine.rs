@@ -1,14 +1,10 @@
 //! What a step's view shows, where the author says from which side.
 
-use std::collections::BTreeMap;
-
 use super::blocking::Blocking;
 use super::compose::Studio;
 use super::contacts::Contacts;
-use super::fills::visible_fills;
 use super::findings::VIEW_OF_NOTHING;
-use super::scene::BodyId;
-use super::step::stage_step;
+use super::step::unseen;
 use crate::build::{Build, Part, PlacedId, Step};
 use crate::finding::{Finding, Findings};
 use crate::geometry::PartAxis;
@@ -44,34 +40,13 @@ pub fn examine(build: &Build, solids: &Solids) -> Findings {
             findings.push(shows_nothing(step));
             continue;
         }
-        for piece in unseen(&studio, number, step, &mut blocking) {
+        for piece in unseen(&studio, number, step, &mut blocking, SEEN) {
             if let Some(finding) = hidden(build, step, piece) {
                 findings.push(finding);
             }
         }
     }
     findings
-}
-
-/// The pieces that come in with a step and are not seen in its view.
-fn unseen(
-    studio: &Studio<'_>,
-    number: usize,
-    step: &Step,
-    blocking: &mut Blocking<'_>,
-) -> Vec<PlacedId> {
-    let shot = stage_step(studio, number, step, None, blocking).shot;
-    let mut areas: BTreeMap<BodyId, f64> = BTreeMap::new();
-    for fill in visible_fills(&shot.staging.scene, &shot.view) {
-        *areas.entry(fill.body).or_default() += fill.area();
-    }
-    let pieces = shot.staging.pieces.iter();
-    pieces
-        .filter(|(body, piece)| {
-            step.adds.contains(piece) && areas.get(body).copied().unwrap_or(0.0) < SEEN
-        })
-        .map(|(_, piece)| *piece)
-        .collect()
 }
 
 fn shows_nothing(step: &Step) -> Finding {

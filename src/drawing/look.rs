@@ -52,22 +52,31 @@ pub(super) fn best_direction(subject: &Subject, before: Option<[i64; 3]>) -> [i6
     best.1
 }
 
+/// The area a view shows of one piece that comes in, in square micrometres, by samples of its box.
+pub(super) fn piece_shown(subject: &Subject, own: usize, direction: [i64; 3]) -> f64 {
+    #[expect(clippy::cast_precision_loss, reason = "parts are 1 or -1")]
+    let eye = direction.map(|part| part as f64);
+    let others = || {
+        let news = subject.new.iter().enumerate();
+        news.filter(|(number, _)| *number != own)
+            .map(|(_, other)| other)
+            .chain(&subject.built)
+    };
+    let faces = |piece: &Box3| -> f64 {
+        (0..3)
+            .map(|axis| face_shown(piece, axis, eye, others))
+            .sum()
+    };
+    subject.new.get(own).map_or(0.0, faces)
+}
+
 /// The area a view shows of what comes in and of where it goes, in square micrometres.
 fn shown(subject: &Subject, direction: [i64; 3]) -> f64 {
     #[expect(clippy::cast_precision_loss, reason = "parts are 1 or -1")]
     let eye = direction.map(|part| part as f64);
-    let others = |own: usize| {
-        let news = subject.new.iter().enumerate();
-        news.filter(move |(number, _)| *number != own)
-            .map(|(_, other)| other)
-            .chain(&subject.built)
-    };
-    let mut area = 0.0;
-    for (number, own) in subject.new.iter().enumerate() {
-        for axis in 0..3 {
-            area += face_shown(own, axis, eye, || others(number));
-        }
-    }
+    let mut area: f64 = (0..subject.new.len())
+        .map(|number| piece_shown(subject, number, direction))
+        .sum();
     for place in &subject.places {
         // A place is seen from the side it faces; it counts half as much as what comes in.
         for axis in 0..3 {

@@ -88,25 +88,44 @@ pub fn draw(sound: &SoundBuild, solids: &Solids, fonts: &Fonts) -> Drawings {
     draw_build(sound.build(), solids, fonts)
 }
 
-/// Draws every figure of a build; tests of the drawings make theirs by hand.
-fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
-    if build.placed.is_empty() {
-        return Drawings::default();
-    }
+/// Draws the cover, the overview, the exploded view and the views of all steps alone.
+pub fn views(sound: &SoundBuild, solids: &Solids, fonts: &Fonts) -> Drawings {
+    let build = sound.build();
     let contacts = contacts::Contacts::of(build);
-    let blocking = Blocking::new(build, solids, &contacts);
     let studio = Studio {
         build,
         solids,
         fonts,
         contacts: &contacts,
     };
-    // Staging goes from step to step, each seen from where the last one was if that does; taking
-    // the pictures is shared out. Which core took one does not show in it.
-    let mut figures: BTreeMap<String, Figure> = shots::shots(&studio, blocking)
+    Drawings {
+        figures: views_of(&studio),
+    }
+}
+
+/// Staging goes from step to step, each seen from where the last one was if that does; taking the
+/// pictures is shared out. Which core took one does not show in it.
+fn views_of(studio: &Studio<'_>) -> BTreeMap<String, Figure> {
+    let blocking = Blocking::new(studio.build, studio.solids, studio.contacts);
+    shots::shots(studio, blocking)
         .par_bridge()
-        .flat_map_iter(|shot| shot.figures(&studio))
-        .collect();
+        .flat_map_iter(|shot| shot.figures(studio))
+        .collect()
+}
+
+/// Draws every figure of a build; tests of the drawings make theirs by hand.
+fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
+    if build.placed.is_empty() {
+        return Drawings::default();
+    }
+    let contacts = contacts::Contacts::of(build);
+    let studio = Studio {
+        build,
+        solids,
+        fonts,
+        contacts: &contacts,
+    };
+    let mut figures = views_of(&studio);
     let (parts, elevations) = rayon::join(
         || part_drawings(&studio),
         || elevations::elevations(&studio, &words::elevations(build)),

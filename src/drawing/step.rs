@@ -8,8 +8,9 @@ use super::compose::{Beside, Print, Shot, Staging, Studio, WIDTH_MM, bounds_of, 
 use super::contacts::Box3;
 use super::detail::too_small;
 use super::explode::{Explosion, Move, explode};
+use super::fills::visible_fills;
 use super::fittings::{add_fittings, room_for_dowels};
-use super::look::{Subject, best_direction};
+use super::look::{Subject, best_direction, piece_shown};
 use super::picture::Ink;
 use super::references::{COLUMN_MM, Weight};
 use super::scene::BodyId;
@@ -84,6 +85,36 @@ pub(super) fn stage_step(
         }],
     };
     StagedStep { shot, direction }
+}
+
+/// The pieces that come in with step `number` and of which less than `least` square micrometres
+/// are seen from where the author says.
+pub(super) fn unseen(
+    studio: &Studio<'_>,
+    number: usize,
+    step: &Step,
+    blocking: &mut Blocking<'_>,
+    least: f64,
+) -> Vec<PlacedId> {
+    let view = View::from_looks(&step.look);
+    let arranged = arrange(studio, number, step, &view, blocking);
+    let towards = View::towards_looks(&step.look);
+    // Samples of boxes tell most; what they do not see is looked at closely.
+    let doubtful = |place: usize| piece_shown(&arranged.subject, place, towards) < least;
+    if !(0..arranged.new.len()).any(doubtful) {
+        return Vec::new();
+    }
+    let scale = scale_of(&arranged, &view);
+    let staging = stage(studio, step, &arranged, scale, None);
+    let mut areas: BTreeMap<PlacedId, f64> = BTreeMap::new();
+    for fill in visible_fills(&staging.scene, &view) {
+        if let Some(piece) = staging.pieces.get(&fill.body) {
+            *areas.entry(*piece).or_default() += fill.area();
+        }
+    }
+    let mut pieces = arranged.new;
+    pieces.retain(|piece| areas.get(piece).copied().unwrap_or(0.0) < least);
+    pieces
 }
 
 fn arrange(

@@ -69,13 +69,18 @@ impl View {
 
     /// The view for an author's words: up to three directions the reader looks from.
     pub fn from_looks(looks: &[Direction]) -> Self {
+        Self::from_direction(Self::towards_looks(looks))
+    }
+
+    /// The direction towards the eye for the same words.
+    pub(super) fn towards_looks(looks: &[Direction]) -> [i64; 3] {
         let mut towards = [0_i64; 3];
         for look in looks {
             if let Some(part) = towards.get_mut(look.axis().index()) {
                 *part = look.sign();
             }
         }
-        Self::from_direction(towards)
+        towards
     }
 
     /// Right, up and towards the eye, in the world and of any length.

@@ -64,15 +64,21 @@ pub(super) fn cut(shell: &mut Shell, plane: &Plane, surface: SurfaceId) {
         return;
     }
     let mut rim = Vec::new();
+    let mut touching = Vec::new();
     let faces = std::mem::take(&mut shell.faces);
     for face in faces {
-        shell.faces.extend(cut_face(face, plane, &mut rim));
+        shell
+            .faces
+            .extend(cut_face(face, plane, &mut rim, &mut touching));
     }
-    drop_pairs(&mut rim);
     let mut edges = std::mem::take(&mut shell.edges);
-    // Where the plane runs along an old edge, the rim takes its place.
-    let lines: BTreeSet<[Point; 2]> = rim.iter().map(|(ends, _)| in_order(ends)).collect();
-    edges.retain(|edge| !lines.contains(&in_order(&edge.ends)));
+    if !touching.is_empty() {
+        rim.append(&mut touching);
+        drop_pairs(&mut rim);
+        // Where the plane runs along an old edge, the rim takes its place.
+        let lines: BTreeSet<[Point; 2]> = rim.iter().map(|(ends, _)| in_order(ends)).collect();
+        edges.retain(|edge| !lines.contains(&in_order(&edge.ends)));
+    }
     shell
         .edges
         .extend(edges.into_iter().filter_map(|edge| cut_edge(edge, plane)));
@@ -198,10 +204,11 @@ fn cut_face(
     face: BodyFace,
     plane: &Plane,
     rim: &mut Vec<([Point; 2], [f64; 3])>,
+    touching: &mut Vec<([Point; 2], [f64; 3])>,
 ) -> Option<BodyFace> {
     let points = || face.rings.iter().flatten();
     if points().all(|point| plane.before(point) <= 0.0) {
-        lay_touching(&face, plane, rim);
+        lay_touching(&face, plane, touching);
         return Some(face);
     }
     if points().all(|point| plane.before(point) >= 0.0) {

@@ -58,6 +58,9 @@ fn stages(name: &str, text: &str) -> (usize, Times) {
     for finding in checked.findings.iter() {
         println!("{name}: {} {}", finding.page.code, finding.message);
     }
+    timed(&mut times, "drawing: views of steps and whole", || {
+        drawing::views(&sound, &solids, &fonts)
+    });
     let figures = timed(&mut times, "drawing", || {
         let mut figures = drawing::draw(&sound, &solids, &fonts).figures;
         figures.extend(drawing::cutting_layouts(&fonts, &made, &stock));
