@@ -48,7 +48,7 @@ pub(super) struct Front {
 
 /// Outlines of more edges are searched by bands.
 const EDGES_WITHOUT_BANDS: usize = 24;
-/// This near to an outline, in micrometres, a point counts as outside of it.
+/// This near to an outline, in micrometres, a point counts as on it.
 pub(super) const OUTLINE_WIDTH: f64 = 1.0;
 
 impl Front {
@@ -230,12 +230,14 @@ impl FrontFace {
         (a * point[0] + b * point[1] + c - point[2]) * self.cosine
     }
 
-    /// True where the point lies inside of the outline, by more than the outline's width.
+    /// True where the point lies inside of the outline, or on it: a line that runs along the edge
+    /// of something nearer is that edge's already. In faces that are not convex, points on the
+    /// outline are outside.
     pub(super) fn covers(&self, x: f64, y: f64) -> bool {
-        if x <= self.bounds.low[0]
-            || x >= self.bounds.high[0]
-            || y <= self.bounds.low[1]
-            || y >= self.bounds.high[1]
+        if x <= self.bounds.low[0] - OUTLINE_WIDTH
+            || x >= self.bounds.high[0] + OUTLINE_WIDTH
+            || y <= self.bounds.low[1] - OUTLINE_WIDTH
+            || y >= self.bounds.high[1] + OUTLINE_WIDTH
         {
             return false;
         }
@@ -243,7 +245,7 @@ impl FrontFace {
             return self
                 .edges
                 .iter()
-                .all(|edge| side_of(edge, x, y) > OUTLINE_WIDTH);
+                .all(|edge| side_of(edge, x, y) > -OUTLINE_WIDTH);
         }
         if self.bands.is_empty() {
             return covers(self.edges.iter(), x, y);

@@ -356,6 +356,8 @@ mod tests {
             (boxes(300, 23), 42_999.337, 1238),
             (boxes(1000, 1), 102_903.424, 3064),
             (stack(), 2059.204, 37),
+            // Edges fall together here in the view; the kernel breaks one of them in two.
+            (boxes(1000, 7), 102_877.742, 3113 - 1),
         ] {
             let lines = visible_lines(&scene, &view);
             assert_eq!(lines.len(), pieces);

@@ -51,10 +51,6 @@ mod words;
 
 use std::collections::BTreeMap;
 
-use rayon::iter::{
-    IndexedParallelIterator, IntoParallelRefIterator, ParallelBridge, ParallelIterator,
-};
-
 pub use examine::examine;
 pub use fills::{VisibleFill, visible_fills};
 pub use hidden_lines::{VisibleLine, drawn_lines, visible_lines};
@@ -66,12 +62,10 @@ pub use view::{View, ViewPoint, WorldPoint};
 
 use crate::build::Build;
 use crate::display::Figure;
-use crate::model::PartId;
 use crate::rules::SoundBuild;
 use crate::solid::Solids;
 use crate::text::Fonts;
 
-use blocking::Blocking;
 use compose::Studio;
 
 /// The figures of a plan by name: `cover`, `overview`, `elevations`, `exploded`, `step-1`, `step-2`, … for the
@@ -99,18 +93,8 @@ pub fn views(sound: &SoundBuild, solids: &Solids, fonts: &Fonts) -> Drawings {
         contacts: &contacts,
     };
     Drawings {
-        figures: views_of(&studio),
+        figures: shots::views(&studio),
     }
-}
-
-/// Staging goes from step to step, each seen from where the last one was if that does; taking the
-/// pictures is shared out. Which core took one does not show in it.
-fn views_of(studio: &Studio<'_>) -> BTreeMap<String, Figure> {
-    let blocking = Blocking::new(studio.build, studio.solids, studio.contacts);
-    shots::shots(studio, blocking)
-        .par_bridge()
-        .flat_map_iter(|shot| shot.figures(studio))
-        .collect()
 }
 
 /// Draws every figure of a build; tests of the drawings make theirs by hand.
@@ -125,30 +109,12 @@ fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
         fonts,
         contacts: &contacts,
     };
-    let mut figures = views_of(&studio);
+    let mut figures = shots::views(&studio);
     let (parts, elevations) = rayon::join(
-        || part_drawings(&studio),
+        || part::part_drawings(&studio),
         || elevations::elevations(&studio, &words::elevations(build)),
     );
     figures.extend(parts);
     figures.extend(elevations.map(|figure| ("elevations".to_owned(), figure)));
     Drawings { figures }
-}
-
-/// The drawings of all parts that are more than plain, and of their grids.
-fn part_drawings(studio: &Studio<'_>) -> Vec<(String, Figure)> {
-    studio
-        .build
-        .parts
-        .par_iter()
-        .enumerate()
-        .flat_map_iter(|(number, own)| {
-            let id = PartId(number);
-            let drawn = part::part_figure(studio, id);
-            let drawn = drawn.map(|figure| (part::name_of(own), figure));
-            drawn
-                .into_iter()
-                .chain(part::setting_out_figures(studio, id))
-        })
-        .collect()
 }

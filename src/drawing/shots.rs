@@ -1,8 +1,23 @@
-//! Which pictures a plan shows, in the order they are staged.
+//! Which pictures a plan shows, in the order they are staged, and taking them.
+
+use std::collections::BTreeMap;
+
+use rayon::iter::{ParallelBridge, ParallelIterator};
 
 use super::blocking::Blocking;
 use super::compose::{Shot, Studio};
 use super::{step, whole};
+use crate::display::Figure;
+
+/// Staging goes from step to step, each seen from where the last one was if that does; taking the
+/// pictures is shared out. Which core took one does not show in it.
+pub(super) fn views(studio: &Studio<'_>) -> BTreeMap<String, Figure> {
+    let blocking = Blocking::new(studio.build, studio.solids, studio.contacts);
+    shots(studio, blocking)
+        .par_bridge()
+        .flat_map_iter(|shot| shot.figures(studio))
+        .collect()
+}
 
 /// Something that a plan shows.
 #[derive(Clone, Copy)]
@@ -13,7 +28,7 @@ enum Subject {
 }
 
 /// What a plan shows, staged one after another as it is asked for.
-pub(super) fn shots<'s>(
+fn shots<'s>(
     studio: &'s Studio<'s>,
     mut blocking: Blocking<'s>,
 ) -> impl Iterator<Item = Shot> + Send + 's {

@@ -10,7 +10,7 @@ use crate::geometry::{Interval, Side};
 use crate::model::{ArrisForm, FeatureShape, PocketKind, Slope, SlopeKind, Tenon};
 
 /// A slope of the block of 200 by 100 by 20 mm.
-fn slope(kind: SlopeKind, side: Side, deep: Side, inset: f64, run: f64) -> FeatureShape {
+pub(super) fn slope(kind: SlopeKind, side: Side, deep: Side, inset: f64, run: f64) -> FeatureShape {
     let level = |side: Side| {
         let size = [200.0, 100.0, 20.0][side.axis().index()];
         mm(if side.is_high() { size } else { 0.0 })

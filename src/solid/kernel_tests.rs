@@ -3,11 +3,14 @@
 //! The figures are Open CASCADE's, through cadquery-ocp-novtk 8.0.1.1.0 from PyPI, as
 //! `tests/kernel/volumes.py` prints them: volume, surface and centre of mass in the part's frame.
 
+use super::end_tests::slope;
 use super::samples::{at, bracket, empty, holes, mm, part, pocket, span};
 use super::shape;
 use crate::build::Part;
 use crate::geometry::{Interval, PlanePoint, Side};
-use crate::model::{ArrisForm, FeatureShape, MaterialId, PocketKind, PocketScrewHole};
+use crate::model::{
+    ArrisForm, FeatureShape, MaterialId, PocketKind, PocketScrewHole, SlopeKind, Tenon,
+};
 
 /// What the kernel says of a part.
 struct Known {
@@ -264,9 +267,55 @@ fn shaped() -> Vec<Known> {
     ]
 }
 
+fn ended() -> Vec<Known> {
+    let mitre = || slope(SlopeKind::Mitre, Side::Head, Side::Far, 100.0, 100.0);
+    let taper = |side, deep, inset, run| slope(SlopeKind::Taper, side, deep, inset, run);
+    let along = [span(0.0, 200.0), span(40.0, 48.0)];
+    vec![
+        known(
+            "mitred end",
+            block().cut(mitre()),
+            [300_000.0, 40_828.427_125],
+            [77.777778, 44.444444, 10.0],
+            EXACT,
+        ),
+        known(
+            "mitred end through a hole",
+            block()
+                .cut(drilled(Side::Face, 16.0, None, &[at(150.0, 50.0)]))
+                .cut(mitre()),
+            [297_989.380_702, 40_810.020_019],
+            [77.306673, 44.423159, 10.0],
+            5.0 * CHORDS,
+        ),
+        known(
+            "two tapers and a groove",
+            block()
+                .cut(channel(Side::Face, along[0], along[1], 6.0))
+                .cut(taper(Side::Near, Side::Foot, 10.0, 150.0))
+                .cut(taper(Side::Far, Side::Head, 20.0, 200.0)),
+            [335_400.0, 48_230.609_524],
+            [98.260783, 47.090837, 9.799642],
+            EXACT,
+        ),
+        known(
+            "tenon",
+            block().cut(FeatureShape::Tenon(Tenon {
+                end: Side::Head,
+                along: span(170.0, 200.0),
+                width: span(20.0, 80.0),
+                thickness: span(4.0, 16.0),
+            })),
+            [361_600.0, 49_120.0],
+            [90.973451, 50.0, 10.0],
+            EXACT,
+        ),
+    ]
+}
+
 #[test]
 fn measures_agree_with_a_geometry_kernel() {
-    let known: Vec<Known> = holed().into_iter().chain(shaped()).collect();
+    let known: Vec<Known> = holed().into_iter().chain(shaped()).chain(ended()).collect();
     let mut build = empty("Test");
     for known in &known {
         build.add(known.part.clone());

@@ -202,6 +202,25 @@ def parts():
     yield "edge hole into a face hole", cut(
         block(), face(100, 50, 14, 30), near(100, 10, 8, 50)
     )
+    wedge = lambda corners, height: prism(
+        list(zip(corners, corners[1:] + corners[:1])), height
+    )
+    mitre = wedge([(200, 100), (100, 100), (200, 0)], 20)
+    yield "mitred end", cut(block(), mitre)
+    yield "mitred end through a hole", cut(block(), face(150, 50, 16, 30), mitre)
+    yield "two tapers and a groove", cut(
+        block(),
+        box((-1, 40, 14), (201, 48, 21)),
+        wedge([(0, 0), (150, 0), (0, 10)], 20),
+        wedge([(200, 100), (0, 100), (200, 80)], 20),
+    )
+    yield "tenon", cut(
+        block(),
+        box((170, -1, -1), (201, 101, 4)),
+        box((170, -1, 16), (201, 101, 21)),
+        box((170, -1, -1), (201, 20, 21)),
+        box((170, 80, -1), (201, 101, 21)),
+    )
     rod = cylinder((0, 10, 10), (1, 0, 0), 20, 300)
     yield "bar with a cross hole", cut(rod, cylinder((150, 10, 30), (0, 0, -1), 8, 60))
 

@@ -20,8 +20,10 @@ mod tags;
 mod title_block;
 pub(super) mod views;
 
-pub(super) use setting_out::setting_out_figures;
+use setting_out::setting_out_figures;
 pub use setting_out::setting_out_names;
+
+use rayon::iter::{IndexedParallelIterator, IntoParallelRefIterator, ParallelIterator};
 
 use super::compose::{Studio, WIDTH_MM, framed};
 use crate::build::Part;
@@ -39,6 +41,22 @@ const HEIGHT_MM: f64 = 120.0;
 const WITH_SECTIONS_MM: f64 = 184.0;
 /// Between the views and the title block, in millimetres.
 const OVER_BLOCK_MM: f64 = 5.0;
+
+/// The drawings of all parts that are more than plain, and of their grids.
+pub(in crate::drawing) fn part_drawings(studio: &Studio<'_>) -> Vec<(String, Figure)> {
+    studio
+        .build
+        .parts
+        .par_iter()
+        .enumerate()
+        .flat_map_iter(|(number, own)| {
+            let id = PartId(number);
+            let drawn = part_figure(studio, id);
+            let drawn = drawn.map(|figure| (name_of(own), figure));
+            drawn.into_iter().chain(setting_out_figures(studio, id))
+        })
+        .collect()
+}
 
 /// True for a part that has more to it than its three sizes.
 pub(super) fn is_drawn(part: &Part) -> bool {
