@@ -194,7 +194,7 @@ fn referenced_figure(
         width: area.width + 2.0 * beside,
         ..area
     };
-    let close = inset(studio.fonts, shot, print, picture, &sheet, &drawn, room);
+    let close = inset(studio, shot, print, picture, &sheet, &drawn, room);
     drawn.extend(close);
     framed(drawn, print.alternative.clone())
 }

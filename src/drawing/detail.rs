@@ -2,9 +2,10 @@
 
 use std::collections::BTreeMap;
 
-use super::bodies::length;
-use super::compose::{Shot, Staging};
+use super::bodies::{Grade, add_piece, length};
+use super::compose::{Shot, Staging, Studio};
 use super::explode::Move;
+use super::grid::Bounds;
 use super::picture::{Ink, Picture};
 use super::scene::{BodyId, EdgeKind, Scene};
 use super::view::{View, WorldPoint, dot, minus, plus};
@@ -21,8 +22,8 @@ const TIMES: [f64; 5] = [2.0, 3.0, 4.0, 5.0, 8.0];
 
 /// Joints whose detail would be too small on paper.
 pub(super) struct Detail {
-    /// The step's scene with every feature, to look at closely.
-    pub(super) scene: Scene,
+    /// How far each piece is drawn from its place, in micrometres.
+    moves: BTreeMap<PlacedId, [f64; 3]>,
     /// The bodies that show it, each with how much its lines count.
     bodies: BTreeMap<BodyId, f64>,
     /// Where it might be shown, in micrometres of the world.
@@ -74,12 +75,7 @@ fn size_of(joint: &Joint) -> Option<f64> {
 
 impl Small<'_> {
     /// The detail, with where its pieces are drawn.
-    pub(super) fn detail(
-        &self,
-        staging: &Staging,
-        scene: Scene,
-        moved: impl Fn(PlacedId) -> Option<Move>,
-    ) -> Detail {
+    pub(super) fn detail(&self, staging: &Staging, moves: &BTreeMap<PlacedId, Move>) -> Detail {
         let bodies_of = |piece: PlacedId| {
             let all = staging.pieces.iter();
             all.filter(move |(_, other)| **other == piece)
@@ -98,7 +94,7 @@ impl Small<'_> {
         let drawn = !spots.is_empty();
         for joint in &self.joints {
             for (piece, weight) in [(joint.part, 0.4), (joint.to, 1.0)] {
-                let offset = moved(piece).map_or([0.0; 3], |moved| moved.offset);
+                let offset = moves.get(&piece).map_or([0.0; 3], |moved| moved.offset);
                 bodies.extend(bodies_of(piece).map(|body| (body, weight)));
                 // Without a fastener in the picture, the channel or the holes it goes into.
                 if !drawn && (fastened || piece == joint.to) {
@@ -107,7 +103,10 @@ impl Small<'_> {
             }
         }
         Detail {
-            scene,
+            moves: moves
+                .iter()
+                .map(|(piece, moved)| (*piece, moved.offset))
+                .collect(),
             bodies,
             spots,
             size: self.size,
@@ -209,34 +208,86 @@ impl Detail {
     }
 }
 
-/// The part of a scene that a view shows in a square around a point.
-pub(super) fn close_by(scene: &Scene, view: &View, centre: [f64; 2], radius: f64) -> Scene {
-    let near = |points: &mut dyn Iterator<Item = WorldPoint>| {
-        let mut low = [f64::INFINITY; 2];
-        let mut high = [f64::NEG_INFINITY; 2];
+/// A square of a view.
+struct Square<'v> {
+    view: &'v View,
+    centre: [f64; 2],
+    half: f64,
+}
+
+impl Square<'_> {
+    /// True where the bounds of points as seen reach into it.
+    fn meets(&self, points: impl Iterator<Item = WorldPoint>) -> bool {
+        let mut bounds = Bounds::NONE;
         for point in points {
-            let [x, y, _] = view.project(point);
-            for ((low, high), value) in low.iter_mut().zip(&mut high).zip([x, y]) {
-                *low = low.min(value);
-                *high = high.max(value);
-            }
+            let [x, y, _] = self.view.project(point);
+            bounds.take(x, y);
         }
-        let reach = low.into_iter().zip(high).zip(centre);
+        let reach = bounds.low.into_iter().zip(bounds.high).zip(self.centre);
         reach
             .into_iter()
-            .all(|((low, high), centre)| low <= centre + radius && high >= centre - radius)
-    };
-    let faces = scene.faces.iter();
-    let edges = scene.edges.iter();
-    Scene {
-        faces: faces
-            .filter(|face| near(&mut face.rings.iter().flatten().copied()))
-            .cloned()
-            .collect(),
-        edges: edges
-            .filter(|edge| near(&mut edge.ends.into_iter()))
-            .copied()
-            .collect(),
-        rounds: scene.rounds.clone(),
+            .all(|((low, high), centre)| low <= centre + self.half && high >= centre - self.half)
+    }
+
+    /// What of a scene reaches into it.
+    fn part_of(&self, scene: &Scene, wanted: impl Fn(BodyId) -> bool) -> Scene {
+        let faces = scene.faces.iter().filter(|face| wanted(face.body));
+        let edges = scene.edges.iter().filter(|edge| wanted(edge.body));
+        Scene {
+            faces: faces
+                .filter(|face| self.meets(face.rings.iter().flatten().copied()))
+                .cloned()
+                .collect(),
+            edges: edges
+                .filter(|edge| self.meets(edge.ends.into_iter()))
+                .copied()
+                .collect(),
+            rounds: scene.rounds.clone(),
+        }
+    }
+}
+
+impl Detail {
+    /// What a shot shows in a square around a point, with every feature.
+    pub(super) fn close_by(
+        &self,
+        studio: &Studio<'_>,
+        shot: &Shot,
+        centre: [f64; 2],
+        half: f64,
+    ) -> Scene {
+        let square = Square {
+            view: &shot.view,
+            centre,
+            half,
+        };
+        let pieces = &shot.staging.pieces;
+        // Screws and dowels as they are; lines in the air belong to pieces too.
+        let mut scene = square.part_of(&shot.staging.scene, |body| !pieces.contains_key(&body));
+        let air = shot.staging.scene.edges.iter();
+        scene.edges.extend(air.filter(|edge| {
+            edge.kind == EdgeKind::Free
+                && pieces.contains_key(&edge.body)
+                && square.meets(edge.ends.into_iter())
+        }));
+        for (body, piece) in pieces {
+            let offset = self.moves.get(piece).copied().unwrap_or_default();
+            let place = studio.contacts.place(*piece).shifted(offset);
+            if let Some(placed) = studio.build.piece(*piece)
+                && square.meets(place.corners().into_iter())
+            {
+                let (build, solids) = (studio.build, studio.solids);
+                add_piece(
+                    &mut scene,
+                    *body,
+                    build,
+                    solids,
+                    placed,
+                    Grade::Fine,
+                    offset,
+                );
+            }
+        }
+        square.part_of(&scene, |_| true)
     }
 }

@@ -5,8 +5,8 @@ use i_overlay::core::fill_rule::FillRule;
 use i_overlay::core::overlay_rule::OverlayRule;
 use i_overlay::float::single::SingleFloatOverlay;
 
-use super::compose::{Print, Shot};
-use super::detail::{Lens, close_by};
+use super::compose::{Print, Shot, Studio};
+use super::detail::Lens;
 use super::fills::VisibleFill;
 use super::free_room::FreeRoom;
 use super::grid::Bounds;
@@ -25,7 +25,7 @@ const CORNERS: u32 = 96;
 
 /// The inset of a figure whose marks are `drawn` so far; none where the step has no small detail.
 pub(super) fn inset(
-    fonts: &Fonts,
+    studio: &Studio<'_>,
     shot: &Shot,
     print: &Print,
     picture: &Picture,
@@ -43,7 +43,7 @@ pub(super) fn inset(
         return Vec::new();
     };
     let reach = within(lens.times);
-    let scene = close_by(&detail.scene, &shot.view, lens.centre, reach);
+    let scene = detail.close_by(studio, shot, lens.centre, reach);
     let close = clipped(&Picture::take(&scene, &shot.view), lens.centre, reach);
     if close.lines.is_empty() {
         return Vec::new();
@@ -74,7 +74,7 @@ pub(super) fn inset(
         path: Path::circle(middle, radius),
         pen: line(NARROW_MM, Tone::BLACK),
     });
-    found.extend(enlargement(fonts, lens, middle, radius));
+    found.extend(enlargement(studio.fonts, lens, middle, radius));
     found
 }
 

@@ -65,13 +65,9 @@ pub(super) fn stage_step(
     };
     let view = asked.unwrap_or_else(|| View::from_direction(direction.unwrap_or(View::ISOMETRIC)));
     let scale = scale_of(&arranged, &view);
-    let staging = stage(studio, step, &arranged, scale, None);
-    let detail = too_small(studio.build, &step.joints, scale).map(|small| {
-        let fine = stage(studio, step, &arranged, scale, Some(Grade::Fine));
-        small.detail(&staging, fine.scene, |piece| {
-            arranged.moves.get(&piece).copied()
-        })
-    });
+    let staging = stage(studio, step, &arranged, scale);
+    let detail = too_small(studio.build, &step.joints, scale)
+        .map(|small| small.detail(&staging, &arranged.moves));
     let shot = Shot {
         staging,
         detail,
@@ -105,7 +101,7 @@ pub(super) fn unseen(
         return Vec::new();
     }
     let scale = scale_of(&arranged, &view);
-    let staging = stage(studio, step, &arranged, scale, None);
+    let staging = stage(studio, step, &arranged, scale);
     let mut areas: BTreeMap<PlacedId, f64> = BTreeMap::new();
     for fill in visible_fills(&staging.scene, &view) {
         if let Some(piece) = staging.pieces.get(&fill.body) {
@@ -258,14 +254,8 @@ fn scale_of(arranged: &Arrangement, view: &View) -> f64 {
     fit(&bounds_of(boxes, view), width, STEP_MM)
 }
 
-/// The scene of a step, in one grade or in that which suits its scale.
-fn stage(
-    studio: &Studio<'_>,
-    step: &Step,
-    arranged: &Arrangement,
-    scale: f64,
-    asked: Option<Grade>,
-) -> Staging {
+/// The scene of a step, in the grade that suits its scale.
+fn stage(studio: &Studio<'_>, step: &Step, arranged: &Arrangement, scale: f64) -> Staging {
     let boxes = || arranged.subject.new.iter().chain(&arranged.subject.built);
     let mut all = Box3::NONE;
     for place in boxes() {
@@ -276,12 +266,11 @@ fn stage(
     let built = arranged.built.iter().map(|piece| (piece, Ink::Built));
     for (number, (piece, ink)) in new.chain(built).enumerate() {
         let id = body(number);
-        let usual = if ink == Ink::Built {
+        let grade = if ink == Ink::Built {
             coarser(grade(scale), arranged.built.len())
         } else {
             grade(scale)
         };
-        let grade = asked.unwrap_or(usual);
         let moved = arranged.moves.get(piece);
         if let Some(placed) = studio.build.piece(*piece) {
             add_piece(
