@@ -187,14 +187,23 @@ fn referenced_figure(
         named,
     );
     let area = area_of(&picture.bounds, &sheet);
-    drawn.extend(lay_references(studio.fonts, &references, area));
+    let references = lay_references(studio.fonts, &references, area);
     let beside = columns / 2.0 * PT_PER_MM;
     let room = Area {
         x: area.x - beside,
         width: area.width + 2.0 * beside,
         ..area
     };
-    let close = inset(studio, shot, print, picture, &sheet, &drawn, room);
+    let close = inset(
+        studio,
+        shot,
+        print,
+        picture,
+        &sheet,
+        [&drawn, &references],
+        room,
+    );
+    drawn.extend(references);
     drawn.extend(close);
     framed(drawn, print.alternative.clone())
 }

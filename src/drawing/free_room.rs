@@ -15,11 +15,14 @@ pub(super) struct FreeRoom {
     taken: Vec<u32>,
     area: Area,
     radius: f64,
+    /// Leaders that no other line may cross.
+    leaders: Vec<[Spot; 2]>,
 }
 
 impl FreeRoom {
-    /// The room that `drawn` leaves in and below `area` for circles of a radius, in points.
-    pub(super) fn of(drawn: &[Mark], area: Area, radius: f64) -> Self {
+    /// The room that `drawn` leaves in and below `area` for circles of a radius, in points, to
+    /// which a line leads that crosses none of the `leaders`.
+    pub(super) fn of(drawn: &[Mark], leaders: &[Mark], area: Area, radius: f64) -> Self {
         let columns = clamped(area.width / CELL, 400) + 1;
         let rows = clamped((area.height + 2.0 * radius) / CELL, 400) + 1;
         let mut cells = vec![0_u32; columns * rows];
@@ -30,8 +33,9 @@ impl FreeRoom {
             taken: Vec::new(),
             area,
             radius,
+            leaders: straight(leaders),
         };
-        for mark in drawn {
+        for mark in drawn.iter().chain(leaders) {
             room.lay(mark, &mut cells);
         }
         room.taken = room.summed(&cells);
@@ -47,7 +51,16 @@ impl FreeRoom {
                 let far = libm::hypot(middle.x - spot.x, middle.y - spot.y);
                 // What makes the figure higher counts for more.
                 let over = middle.y + self.radius - (self.area.y + self.area.height);
-                let cost = far + 3.0 * over.max(0.0) + 2.5 * self.drawn_between(spot, middle);
+                if best.is_some_and(|(least, _)| far >= least) {
+                    continue;
+                }
+                let crossed = self
+                    .leaders
+                    .iter()
+                    .any(|leader| cross(*leader, [spot, middle]));
+                let cost = if crossed { 2_000.0 } else { 0.0 };
+                let cost =
+                    cost + far + 3.0 * over.max(0.0) + 2.5 * self.drawn_between(spot, middle);
                 if best.is_none_or(|(least, _)| cost < least) && self.is_free(middle) {
                     best = Some((cost, middle));
                 }
@@ -217,6 +230,24 @@ impl FreeRoom {
     }
 }
 
+/// Lines of two ends among some marks.
+fn straight(marks: &[Mark]) -> Vec<[Spot; 2]> {
+    let line = |mark: &Mark| match mark {
+        Mark::Stroke { path, .. } => match path.pieces.as_slice() {
+            [PathPiece::Move(from), PathPiece::Line(to)] => Some([*from, *to]),
+            _ => None,
+        },
+        Mark::Fill { .. } | Mark::Sealed { .. } | Mark::Text(_) | Mark::Link { .. } => None,
+    };
+    marks.iter().filter_map(line).collect()
+}
+
+/// True where two lines cross.
+fn cross([a, b]: [Spot; 2], [c, d]: [Spot; 2]) -> bool {
+    let side = |p: Spot, q: Spot, r: Spot| (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);
+    (side(a, b, c) > 0.0) != (side(a, b, d) > 0.0) && (side(c, d, a) > 0.0) != (side(c, d, b) > 0.0)
+}
+
 /// The straight sides of a path; of a curve the way over its control points.
 fn sides(path: &Path) -> Vec<[Spot; 2]> {
     let mut sides = Vec::with_capacity(path.pieces.len());
@@ -239,6 +270,26 @@ mod tests {
     use crate::display::Tone;
 
     #[test]
+    fn no_leader_is_crossed_where_there_is_another_way() {
+        let area = Area {
+            x: 0.0,
+            y: 0.0,
+            width: 300.0,
+            height: 200.0,
+        };
+        let leader = Mark::Stroke {
+            path: Path::polyline(
+                &[Spot::new(60.0, 60.0), Spot::new(60.0, 200.0)],
+                crate::display::Ends::Open,
+            ),
+            pen: crate::drawing::pens::line(0.18, Tone::BLACK),
+        };
+        let place = Spot::new(70.0, 100.0);
+        let found = FreeRoom::of(&[], &[leader], area, 40.0).nearest(place);
+        assert!(found.x > 100.0, "{found:?}");
+    }
+
+    #[test]
     fn a_circle_finds_the_free_corner() {
         let area = Area {
             x: 0.0,
@@ -257,12 +308,12 @@ mod tests {
             tone: Tone::BLACK,
         };
         let drawn = [fill(0.0, 0.0, 300.0, 100.0), fill(0.0, 0.0, 150.0, 200.0)];
-        let room = FreeRoom::of(&drawn, area, 40.0);
+        let room = FreeRoom::of(&drawn, &[], area, 40.0);
         let found = room.nearest(Spot::new(20.0, 20.0));
         assert!(found.x >= 190.0 && found.y >= 140.0, "{found:?}");
         assert!(found.y <= 165.0, "{found:?}");
         // None in a full area: below it.
-        let full = FreeRoom::of(&[fill(0.0, 0.0, 300.0, 200.0)], area, 40.0);
+        let full = FreeRoom::of(&[fill(0.0, 0.0, 300.0, 200.0)], &[], area, 40.0);
         let below = full.nearest(Spot::new(20.0, 20.0));
         assert!(below.y >= 240.0 && below.x >= 40.0, "{below:?}");
     }

@@ -23,14 +23,14 @@ const CLEAR_MM: f64 = 2.0;
 /// Corners of the ring that fills are cut by.
 const CORNERS: u32 = 96;
 
-/// The inset of a figure whose marks are `drawn` so far; none where the step has no small detail.
+/// The inset of a figure whose marks are `drawn` so far, with its `references`; none where the step has no small detail.
 pub(super) fn inset(
     studio: &Studio<'_>,
     shot: &Shot,
     print: &Print,
     picture: &Picture,
     sheet: &Sheet,
-    drawn: &[Mark],
+    [drawn, references]: [&[Mark]; 2],
     area: Area,
 ) -> Vec<Mark> {
     let radius = RADIUS_MM * PT_PER_MM;
@@ -49,7 +49,7 @@ pub(super) fn inset(
         return Vec::new();
     }
     let place = sheet.spot(lens.centre);
-    let room = FreeRoom::of(drawn, area, radius + CLEAR_MM * PT_PER_MM);
+    let room = FreeRoom::of(drawn, references, area, radius + CLEAR_MM * PT_PER_MM);
     let middle = room.nearest(place);
     let scale = sheet.scale * lens.times;
     let [x, y] = lens.centre;
