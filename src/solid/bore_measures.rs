@@ -2,12 +2,13 @@
 //!
 //! A bore is first counted as if it went through nothing but wood between two planes. Here that is
 //! put right: where it meets a pocket there was no wood to take; in a round bar it begins and ends
-//! on the bar's own surface; a countersink is a cone and not a step. Two bores that cross are
-//! counted for both.
+//! on the bar's own surface; a countersink is a cone and not a step; of what it has in common with
+//! a hole in a broad side (`crossing_bores.rs`) only one of both takes anything.
 
 use std::f64::consts::{PI, SQRT_2, TAU};
 
 use super::bores::Bore;
+use super::crossing_bores;
 use super::measures::Measures;
 use super::stack::{Stack, extent_along, other_axes, place_vector, sunk};
 use crate::build::Part;
@@ -27,6 +28,7 @@ pub(super) fn put_right(
         in_bar(bar, stack, side, bore, measures);
         return;
     }
+    crossing_bores::put_right(part, stack, side, bore, measures);
     for feature in &part.features {
         if let FeatureShape::Pocket(pocket) = &feature.shape
             && !pocket.round_ends

@@ -98,7 +98,7 @@ fn bevels_and_tapers_take_wedges() {
 #[test]
 fn a_slope_through_holes_leaves_a_closed_shell() {
     let through = FeatureShape::Holes(holes(Side::Face, 16.0, None, &[at(150.0, 50.0)]));
-    let along = FeatureShape::Holes(holes(Side::Head, 8.0, Some(80.0), &[at(50.0, 10.0)]));
+    let along = FeatureShape::Holes(holes(Side::Head, 8.0, Some(80.0), &[at(34.0, 10.0)]));
     let groove = FeatureShape::Pocket(pocket(
         PocketKind::Groove,
         Side::Face,

@@ -11,6 +11,7 @@ mod bore_measures;
 mod bores;
 mod checks;
 mod cone;
+mod crossing_bores;
 mod cut;
 #[cfg(test)]
 mod end_tests;
