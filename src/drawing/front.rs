@@ -48,8 +48,10 @@ pub(super) struct Front {
 
 /// Outlines of more edges are searched by bands.
 const EDGES_WITHOUT_BANDS: usize = 24;
-/// This near to an outline, in micrometres, a point counts as on it.
+/// This near to an outline, in micrometres, a point counts as outside of it.
 pub(super) const OUTLINE_WIDTH: f64 = 1.0;
+/// This near to an outline, in micrometres, a point is on it.
+const SAME: f64 = 0.01;
 
 impl Front {
     /// The front faces of a scene.
@@ -230,14 +232,14 @@ impl FrontFace {
         (a * point[0] + b * point[1] + c - point[2]) * self.cosine
     }
 
-    /// True where the point lies inside of the outline, or on it: a line that runs along the edge
-    /// of something nearer is that edge's already. In faces that are not convex, points on the
-    /// outline are outside.
+    /// True where the point lies inside of the outline by more than the outline's width, or of a
+    /// convex one exactly on it: a line that runs along the edge of something nearer is that
+    /// edge's already. What is only nearly there is drawn, and falls together with the edge.
     pub(super) fn covers(&self, x: f64, y: f64) -> bool {
-        if x <= self.bounds.low[0] - OUTLINE_WIDTH
-            || x >= self.bounds.high[0] + OUTLINE_WIDTH
-            || y <= self.bounds.low[1] - OUTLINE_WIDTH
-            || y >= self.bounds.high[1] + OUTLINE_WIDTH
+        if x < self.bounds.low[0] - SAME
+            || x > self.bounds.high[0] + SAME
+            || y < self.bounds.low[1] - SAME
+            || y > self.bounds.high[1] + SAME
         {
             return false;
         }
@@ -245,7 +247,8 @@ impl FrontFace {
             return self
                 .edges
                 .iter()
-                .all(|edge| side_of(edge, x, y) > -OUTLINE_WIDTH);
+                .map(|edge| side_of(edge, x, y))
+                .all(|side| side > OUTLINE_WIDTH || side.abs() < SAME);
         }
         if self.bands.is_empty() {
             return covers(self.edges.iter(), x, y);

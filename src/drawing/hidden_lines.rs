@@ -37,10 +37,8 @@ impl VisibleLine {
 /// A point this far behind a face, square to it and in micrometres, is behind it: more than the
 /// rounding of three corners to whole micrometres, less than a sheet of paper.
 const BEHIND: f64 = 3.5;
-/// Drawn lines shorter than this, in micrometres, are left out.
+/// Visible pieces shorter than this, in micrometres, are left out.
 const SHORTEST: f64 = 2.0;
-/// Visible pieces shorter than this, in micrometres, are rounding.
-const SLIVER: f64 = 0.5;
 
 /// Everything of a scene's edges that is seen, edge by edge: where several fall together, each
 /// is there.
@@ -278,7 +276,7 @@ fn lay_visible(
     let (dx, dy) = (q[0] - p[0], q[1] - p[1]);
     let length = (dx * dx + dy * dy).sqrt();
     let mut lay = |a: f64, b: f64| {
-        if (b - a) * length >= SLIVER {
+        if (b - a) * length >= SHORTEST {
             let at = |t: f64| match t {
                 t if t <= 0.0 => [p[0], p[1]],
                 t if t >= 1.0 => [q[0], q[1]],
@@ -360,8 +358,8 @@ mod tests {
             (boxes(1000, 5), 101_925.721, 3094),
             (boxes(1000, 42), 101_937.432, 3044),
             (stack(), 2059.204, 37),
-            // With edges that fall together in the view, and a piece of 0.8 µm.
-            (boxes(1000, 7), 102_877.742, 3113),
+            // With edges that fall together in the view; the kernel keeps a piece of 0.8 µm more.
+            (boxes(1000, 7), 102_877.742, 3113 - 1),
         ] {
             let lines = visible_lines(&scene, &view);
             assert_eq!(lines.len(), pieces);
@@ -375,8 +373,16 @@ mod tests {
 
     #[test]
     fn touching_boxes_keep_their_lines_in_any_pose() {
+        // Of these six thousand poses one lies between merging two lines and not.
+        let doubts: Vec<usize> = [11, 12, 13].map(poses_in_doubt).to_vec();
+        assert_eq!(doubts, [1, 0, 0]);
+    }
+
+    /// Looks at two thousand poses; how many are within 0.2 mm only if two lines as far apart as
+    /// lines may be that fall together are taken either way.
+    fn poses_in_doubt(seed: u64) -> usize {
         let scene = stack();
-        let mut dice = Dice::new(11);
+        let mut dice = Dice::new(seed);
         let mut number = || f64::from(u32::try_from(dice.roll(2_000_001)).unwrap()) / 1e6 - 1.0;
         let (mut poses, mut ties) = (0, 0);
         while poses < 2000 {
@@ -408,7 +414,7 @@ mod tests {
                 ties += 1;
             }
         }
-        assert!(ties <= 2, "{ties} poses in doubt");
+        ties
     }
 
     /// The rows of the matrix that turns as a quaternion does.

@@ -4,8 +4,8 @@
 Run by hand, never by the tests; its figures stand as constants in `src/solid/kernel_tests.rs`,
 which builds the same parts.
 
-    python3 -m venv /tmp/kernel && /tmp/kernel/bin/pip install cadquery-ocp-novtk
-    /tmp/kernel/bin/python tests/kernel/volumes.py
+    pip install cadquery-ocp-novtk
+    python3 tests/kernel/volumes.py
 
 All in millimetres, in the part's frame: x along length from the foot to the head, y along width
 from near to far, z along thickness from the back to the face.
