@@ -161,6 +161,21 @@ mod tests {
     }
 
     #[test]
+    fn dimetric_axes_run_at_seven_and_forty_two_degrees() {
+        // ISO 5456-3: a dimetric view has axes at 7° and 42° to the horizontal and scales of
+        // 1 to ½ to 1 (ref: units-and-paper, "Axonometry" [V], both angles rounded there).
+        let view = View::from_vector([1.0, -7.0_f64.sqrt(), 1.0]);
+        let [across, deep, high] = Axis::ALL.map(|axis| view.foreshortening(axis));
+        assert!((across - high).abs() < 1e-12 && (deep / high - 0.5).abs() < 1e-12);
+        let slant = |axis: [f64; 3]| {
+            let [x, y, _] = view.turn(axis);
+            libm::atan2(y.abs(), x.abs()).to_degrees()
+        };
+        assert!((slant([1.0, 0.0, 0.0]) - 7.0).abs() < 0.7);
+        assert!((slant([0.0, 1.0, 0.0]) - 42.0).abs() < 0.7);
+    }
+
+    #[test]
     fn plain_views_stand_upright() {
         let front = View::from_looks(&[Direction::Front]);
         assert_eq!(front.project([3.0, 5.0, 7.0]), [3.0, 7.0, -5.0]);
