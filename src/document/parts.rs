@@ -220,12 +220,6 @@ fn cut(facts: &Facts, part: &Part, feature: &Feature) -> Option<Cut> {
     })
 }
 
-/// An angle as a protractor and a saw's scale can hold it: to a tenth of a degree.
-fn degrees(angle: f64) -> String {
-    let text = format!("{angle:.1}");
-    format!("{}\u{b0}", text.strip_suffix(".0").unwrap_or(&text))
-}
-
 fn slope_cut(facts: &Facts, slope: &Slope) -> Cut {
     let taper = slope.kind == SlopeKind::Taper;
     let (kind, other) = match slope.kind {
@@ -239,7 +233,7 @@ fn slope_cut(facts: &Facts, slope: &Slope) -> Cut {
         count: 1,
         across: Some(facts.measure(slope.inset)),
         long: taper.then(|| facts.measure(slope.run)),
-        angle: Some(degrees(slope.degrees())),
+        angle: Some(slope.printed_degrees()),
         ..Cut::default()
     }
 }

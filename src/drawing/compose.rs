@@ -25,6 +25,24 @@ pub(super) struct Studio<'s> {
     pub(super) contacts: &'s Contacts,
 }
 
+impl Studio<'_> {
+    /// Works on a build, its contacts being looked up once.
+    pub(super) fn of<T>(
+        build: &Build,
+        solids: &Solids,
+        fonts: &Fonts,
+        work: impl FnOnce(&Studio<'_>) -> T,
+    ) -> T {
+        let contacts = Contacts::of(build);
+        work(&Studio {
+            build,
+            solids,
+            fonts,
+            contacts: &contacts,
+        })
+    }
+}
+
 /// Width of the text column, in millimetres: figures are no wider.
 pub(super) const WIDTH_MM: f64 = 175.0;
 /// Nothing is drawn larger than this many times its size.

@@ -84,16 +84,8 @@ pub fn draw(sound: &SoundBuild, solids: &Solids, fonts: &Fonts) -> Drawings {
 
 /// Draws the cover, the overview, the exploded view and the views of all steps alone.
 pub fn views(sound: &SoundBuild, solids: &Solids, fonts: &Fonts) -> Drawings {
-    let build = sound.build();
-    let contacts = contacts::Contacts::of(build);
-    let studio = Studio {
-        build,
-        solids,
-        fonts,
-        contacts: &contacts,
-    };
     Drawings {
-        figures: shots::views(&studio),
+        figures: Studio::of(sound.build(), solids, fonts, shots::views),
     }
 }
 
@@ -102,19 +94,15 @@ fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
     if build.placed.is_empty() {
         return Drawings::default();
     }
-    let contacts = contacts::Contacts::of(build);
-    let studio = Studio {
-        build,
-        solids,
-        fonts,
-        contacts: &contacts,
-    };
-    let mut figures = shots::views(&studio);
-    let (parts, elevations) = rayon::join(
-        || part::part_drawings(&studio),
-        || elevations::elevations(&studio, &words::elevations(build)),
-    );
-    figures.extend(parts);
-    figures.extend(elevations.map(|figure| ("elevations".to_owned(), figure)));
+    let figures = Studio::of(build, solids, fonts, |studio| {
+        let mut figures = shots::views(studio);
+        let (parts, elevations) = rayon::join(
+            || part::part_drawings(studio),
+            || elevations::elevations(studio, &words::elevations(build)),
+        );
+        figures.extend(parts);
+        figures.extend(elevations.map(|figure| ("elevations".to_owned(), figure)));
+        figures
+    });
     Drawings { figures }
 }

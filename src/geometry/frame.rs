@@ -243,6 +243,15 @@ impl Side {
         matches!(self, Self::Head | Self::Far | Self::Face)
     }
 
+    /// The level `by` inside of this side, which is itself at `level`.
+    pub fn inward(self, level: Length, by: Length) -> Length {
+        if self.is_high() {
+            level - by
+        } else {
+            level + by
+        }
+    }
+
     /// The side across from it.
     pub const fn opposite(self) -> Self {
         if self.is_high() {

@@ -127,6 +127,12 @@ impl Slope {
         libm::atan2(self.inset.mm(), self.run.mm()).to_degrees()
     }
 
+    /// The same as a protractor and a saw's scale can hold it: to a tenth of a degree.
+    pub fn printed_degrees(&self) -> String {
+        let text = format!("{:.1}", self.degrees());
+        format!("{}\u{b0}", text.strip_suffix(".0").unwrap_or(&text))
+    }
+
     /// The side on which nothing is taken off.
     pub fn long(&self) -> Side {
         self.deep.opposite()

@@ -10,7 +10,7 @@ use std::f64::consts::{PI, SQRT_2, TAU};
 use super::bores::Bore;
 use super::crossing_bores;
 use super::measures::Measures;
-use super::stack::{Stack, extent_along, other_axes, place_vector, sunk};
+use super::stack::{Stack, extent_along, level_of, other_axes, place_vector, sunk};
 use crate::build::Part;
 use crate::geometry::{Circle, Interval, PartAxis, Region, Side};
 use crate::model::{FeatureShape, Holes, Pocket};
@@ -148,13 +148,7 @@ fn in_pocket(pocket: &Pocket, stack: &Stack, side: Side, bore: &Bore, measures: 
     }
     let (area, run) = (common.area_mm2(), met.size().mm());
     let girth: f64 = common.edges().map(|edge| edge.length_mm()).sum();
-    let level = |depth: Length| {
-        if side.is_high() {
-            whole.high - depth
-        } else {
-            whole.low + depth
-        }
-    };
+    let level = |depth: Length| side.inward(level_of(&stack.extent, side), depth);
     let reach = Interval::new(level(met.low), level(met.high));
     measures.add_region(&common, plane, reach);
     // Neither the bore's wall in the pocket nor the pocket's walls in the bore.

@@ -200,14 +200,7 @@ fn lay_bore(
         return;
     }
     let plane = other_axes(side.axis());
-    let level = |depth: Length| {
-        let top = level_of(&stack.extent, side);
-        if side.is_high() {
-            top - depth
-        } else {
-            top + depth
-        }
-    };
+    let level = |depth: Length| side.inward(level_of(&stack.extent, side), depth);
     let (top, bottom) = (level(bore.from), level(bore.to));
     let inward = |edge: &crate::geometry::BoundaryEdge| {
         place_vector(plane, edge.outward().map(|part| -part))

@@ -4,7 +4,7 @@ use std::f64::consts::PI;
 
 use super::bores::Bore;
 use super::measures::Measures;
-use super::stack::{Stack, extent_along, sunk};
+use super::stack::{Stack, extent_along, level_of, sunk};
 use crate::build::Part;
 use crate::geometry::{Circle, Interval, PartAxis, PlanePoint, Side};
 use crate::model::FeatureShape;
@@ -86,14 +86,7 @@ fn cross(
     if (centre - hole.across).abs() >= radius + hole.radius {
         return;
     }
-    let whole = extent_along(&stack.extent, side.axis());
-    let at = |depth: Length| {
-        if side.is_high() {
-            whole.high - depth
-        } else {
-            whole.low + depth
-        }
-    };
+    let at = |depth: Length| side.inward(level_of(&stack.extent, side), depth);
     let run = Interval::new(at(bore.from), at(bore.to));
     let run = [run.low.mm(), run.high.mm()];
     let floor = bore.floor.is_some().then(|| at(bore.to).mm());

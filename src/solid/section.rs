@@ -37,37 +37,18 @@ pub fn section(shell: &Shell, side: Side, at: Length) -> Section {
         offset: if side.is_high() { distance } else { -distance } + 0.5,
     };
     cut(&mut left, &before, CUT_SURFACE);
-    let mut rings = Vec::new();
+    let mut cuts = Vec::new();
     left.faces.retain(|face| {
         let is_cut = face.surface == CUT_SURFACE;
         if is_cut {
-            rings.push(region_of(face, plane));
+            cuts.push(region_of(face, plane));
         }
         !is_cut
     });
-    let face = even_odd(rings);
+    let face = Region::EMPTY.with(&cuts.iter().collect::<Vec<_>>());
     left.faces
         .extend(faces_of(&face, plane, level, normal, CUT_SURFACE));
     Section { shell: left, face }
-}
-
-/// Rings, the larger ones first, each wood or a hole in it by how many lie around it.
-fn even_odd(mut rings: Vec<Region>) -> Region {
-    rings.sort_by(|a, b| b.area_mm2().total_cmp(&a.area_mm2()));
-    let mut face = Region::EMPTY;
-    for (number, ring) in rings.iter().enumerate() {
-        let Some(corner) = ring.edges().next() else {
-            continue;
-        };
-        let around = rings.iter().take(number);
-        let depth = around.filter(|other| other.holds(corner.from)).count();
-        face = if depth % 2 == 0 {
-            face.with(&[ring])
-        } else {
-            face.without(&[ring])
-        };
-    }
-    face
 }
 
 #[cfg(test)]

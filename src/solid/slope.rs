@@ -47,11 +47,8 @@ fn plane(slope: &Slope) -> Plane {
 
 /// What a slope takes out of the plane of two axes, where it stands square to it: a triangle.
 pub(super) fn section(slope: &Slope, plane: [crate::geometry::PartAxis; 2]) -> Option<Region> {
-    let inward = |level: Length, high: bool, by: Length| {
-        if high { level - by } else { level + by }
-    };
-    let side = inward(slope.level, slope.side.is_high(), slope.inset);
-    let deep = inward(slope.deep_level, slope.deep.is_high(), slope.run);
+    let side = slope.side.inward(slope.level, slope.inset);
+    let deep = slope.deep.inward(slope.deep_level, slope.run);
     let axes = [slope.side.axis(), slope.deep.axis()];
     let at = |along_side: Length, along_deep: Length| {
         if axes == plane {

@@ -25,11 +25,7 @@ pub(super) fn angle(fonts: &Fonts, slope: &Slope, view: &PartView, sheet: &Sheet
     }
     let mm = |length: Length| length.mm() * 1000.0;
     let mut corner = [0.0; 3];
-    let run = if slope.deep.is_high() {
-        slope.deep_level - slope.run
-    } else {
-        slope.deep_level + slope.run
-    };
+    let run = slope.deep.inward(slope.deep_level, slope.run);
     for (axis, value) in [(slope.side.axis(), slope.level), (slope.deep.axis(), run)] {
         if let Some(slot) = corner.get_mut(axis.index()) {
             *slot = mm(value);
@@ -76,11 +72,9 @@ pub(super) fn angle(fonts: &Fonts, slope: &Slope, view: &PartView, sheet: &Sheet
         path: arc(|angle| at(angle, radius), from, sweep),
         pen: line(NARROW_MM * 0.75, Tone::BLACK),
     });
-    let degrees = slope.degrees();
-    let printed = format!("{degrees:.1}");
-    let text = format!("{}\u{b0}", printed.strip_suffix(".0").unwrap_or(&printed));
+    let text = slope.printed_degrees();
     // In a wide angle inside of the arc's middle, beside a narrow one.
-    let (angle, far) = if degrees < ACUTE {
+    let (angle, far) = if slope.degrees() < ACUTE {
         (from - sweep.signum() * 0.28, radius + 2.5 * PT_PER_MM)
     } else {
         (from + sweep / 2.0, radius + 3.5 * PT_PER_MM)

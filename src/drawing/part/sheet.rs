@@ -456,11 +456,7 @@ fn sizes(part: &Part, axis: PartAxis, most: usize) -> Vec<Length> {
                 ];
                 for (side, level, by) in reached {
                     if side.axis() == axis {
-                        let inside = if side.is_high() {
-                            level - by
-                        } else {
-                            level + by
-                        };
+                        let inside = side.inward(level, by);
                         take(Interval::new(inside, inside));
                     }
                 }

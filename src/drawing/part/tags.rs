@@ -134,20 +134,13 @@ pub(super) fn place_of(part: &Part, feature: &Feature) -> Option<WorldPoint> {
             }
         }
         FeatureShape::Slope(slope) => {
-            let half = |side: Side, level: Length, by: Length| {
-                if side.is_high() {
-                    level - by.half()
-                } else {
-                    level + by.half()
-                }
-            };
             set(
                 slope.side.axis(),
-                half(slope.side, slope.level, slope.inset),
+                slope.side.inward(slope.level, slope.inset.half()),
             );
             set(
                 slope.deep.axis(),
-                half(slope.deep, slope.deep_level, slope.run),
+                slope.deep.inward(slope.deep_level, slope.run.half()),
             );
         }
         FeatureShape::Tenon(tenon) => {
