@@ -37,8 +37,10 @@ impl VisibleLine {
 /// A point this far behind a face, square to it and in micrometres, is behind it: more than the
 /// rounding of three corners to whole micrometres, less than a sheet of paper.
 const BEHIND: f64 = 3.5;
-/// Visible pieces shorter than this, in micrometres, are left out.
+/// Lines shorter than this, in micrometres, are not drawn: shorter than the grid's rounding.
 const SHORTEST: f64 = 2.0;
+/// Visible pieces of a single edge shorter than this, in micrometres, are none.
+const SHORTEST_PIECE: f64 = 0.5;
 
 /// Everything of a scene's edges that is seen, edge by edge: where several fall together, each
 /// is there.
@@ -276,7 +278,7 @@ fn lay_visible(
     let (dx, dy) = (q[0] - p[0], q[1] - p[1]);
     let length = (dx * dx + dy * dy).sqrt();
     let mut lay = |a: f64, b: f64| {
-        if (b - a) * length >= SHORTEST {
+        if (b - a) * length >= SHORTEST_PIECE {
             let at = |t: f64| match t {
                 t if t <= 0.0 => [p[0], p[1]],
                 t if t >= 1.0 => [q[0], q[1]],
