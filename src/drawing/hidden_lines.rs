@@ -37,10 +37,11 @@ impl VisibleLine {
 /// A point this far behind a face, square to it and in micrometres, is behind it: more than the
 /// rounding of three corners to whole micrometres, less than a sheet of paper.
 const BEHIND: f64 = 3.5;
-/// Lines shorter than this, in micrometres, are not drawn: shorter than the grid's rounding.
+/// Visible pieces shorter than this, in micrometres, are left out: at an edge's end the rounding
+/// of its corner to a whole micrometre makes and unmakes them.
 const SHORTEST: f64 = 2.0;
-/// Visible pieces of a single edge shorter than this, in micrometres, are none.
-const SHORTEST_PIECE: f64 = 0.5;
+/// The same for a piece in the midst of an edge, between two faces that hide the rest.
+const SHORTEST_BETWEEN: f64 = 0.5;
 
 /// Everything of a scene's edges that is seen, edge by edge: where several fall together, each
 /// is there.
@@ -278,7 +279,12 @@ fn lay_visible(
     let (dx, dy) = (q[0] - p[0], q[1] - p[1]);
     let length = (dx * dx + dy * dy).sqrt();
     let mut lay = |a: f64, b: f64| {
-        if (b - a) * length >= SHORTEST_PIECE {
+        let least = if a > 0.0 && b < 1.0 {
+            SHORTEST_BETWEEN
+        } else {
+            SHORTEST
+        };
+        if (b - a) * length >= least {
             let at = |t: f64| match t {
                 t if t <= 0.0 => [p[0], p[1]],
                 t if t >= 1.0 => [q[0], q[1]],
@@ -360,8 +366,12 @@ mod tests {
             (boxes(1000, 5), 101_925.721, 3094),
             (boxes(1000, 42), 101_937.432, 3044),
             (stack(), 2059.204, 37),
-            // With edges that fall together in the view; the kernel keeps a piece of 0.8 µm more.
-            (boxes(1000, 7), 102_877.742, 3113 - 1),
+            // With edges that fall together in the view, and a piece of 0.8 µm.
+            (boxes(1000, 7), 102_877.742, 3113),
+            (boxes(1000, 101), 102_476.867, 3079),
+            (boxes(1000, 202), 101_808.773, 3047),
+            (boxes(1000, 303), 99_264.557, 2929),
+            (boxes(300, 99), 43_352.046, 1264),
         ] {
             let lines = visible_lines(&scene, &view);
             assert_eq!(lines.len(), pieces);
