@@ -21,3 +21,4 @@ pub mod stock;
 pub mod syntax;
 pub mod text;
 pub mod units;
+pub mod wood;

@@ -14,7 +14,7 @@ use crate::finding::{Findings, Outcome};
 use crate::model::{self, Overrides};
 use crate::page;
 use crate::pdf;
-use crate::rules::{self, Facts, SoundBuild};
+use crate::rules::{self, Allowed, Facts, SoundBuild};
 use crate::solid::{self, Solids};
 use crate::source::{FileId, Sources};
 use crate::stock::{self, Stock};
@@ -30,6 +30,8 @@ pub struct Checked {
     pub solids: Solids,
     /// Its cut list, layouts and purchases.
     pub stock: Stock,
+    /// What was found and is meant to be so.
+    pub allowed: Vec<Allowed>,
 }
 
 /// Kinds of finding of the model that may be consequences of a line that could not be read.
@@ -62,21 +64,24 @@ pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<
     let facts = Facts {
         model: &model.value,
         build: &built.value,
+        solids: &solids.value,
+        stock: &stock.value,
     };
     let sound = rules::check(&facts, &findings);
     findings.append(sound.findings);
     if let Some(sound) = &sound.value {
         findings.append(drawing::examine(sound.build(), &solids.value));
     }
+    let set_aside = rules::set_aside(&findings.sorted(), &model.value.allowances);
+    let findings = set_aside.findings.sorted();
     let value = Checked {
-        sound: sound.value,
+        // An allowance may be an error of its own.
+        sound: sound.value.filter(|_| !findings.has_errors()),
         solids: solids.value,
         stock: stock.value,
+        allowed: set_aside.value,
     };
-    Outcome {
-        value,
-        findings: findings.sorted(),
-    }
+    Outcome { value, findings }
 }
 
 /// The drawings of a sound build, by name.

@@ -28,9 +28,10 @@ fn rust_files(folder: &Path) -> Vec<PathBuf> {
 /// The ground floor, then the road: a room may use what stands before it, and itself.
 ///
 /// `finding` is on the ground floor, but its catalogue names the pages of every room.
-const ROOMS: [&str; 19] = [
-    "units", "geometry", "source", "finding", "display", "text", "syntax", "model", "build",
-    "solid", "stock", "rules", "caution", "drawing", "document", "page", "pdf", "road", "cli",
+const ROOMS: [&str; 20] = [
+    "units", "wood", "geometry", "source", "finding", "display", "text", "syntax", "model",
+    "build", "solid", "stock", "rules", "caution", "drawing", "document", "page", "pdf", "road",
+    "cli",
 ];
 
 /// The lines of a file's code: without comments and without its tests.

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use super::contact::{Meeting, meet};
 use super::findings::{JOINED_TO_ITSELF, NOT_TOUCHING};
-use super::joint::{Bench, grow, item_of, make};
+use super::joint::{Bench, grow, half_lap, items_of, make, strips};
 use super::parts::gather_parts;
 use super::piece::Piece;
 use super::steps::gather_steps;
@@ -13,6 +13,10 @@ use crate::finding::{Finding, Findings, Outcome};
 use crate::geometry::{Axis, Interval};
 use crate::model::{JoinDesign, Model};
 use crate::source::Span;
+use crate::units::{Area, Length};
+
+/// What moves on another piece is no farther from it than this: the thickness of a runner.
+const FARTHEST_MOVING: Length = Length::from_mm(25);
 
 /// Puts a model together.
 pub(super) fn assemble(model: &Model) -> Outcome<Build> {
@@ -30,8 +34,8 @@ pub(super) fn assemble(model: &Model) -> Outcome<Build> {
     // A piece that is let in on all four edges fills its channels' corners too: what joints add
     // is known before the first channel is cut.
     for pair in &pairs {
-        if let Some(piece) = pieces.get_mut(pair.part.0) {
-            grow(pair.join, &pair.contact, piece);
+        if let Ok([coming, receiving]) = pieces.get_disjoint_mut([pair.part.0, pair.to.0]) {
+            grow(pair.join, &pair.contact, coming, receiving);
         }
     }
     let joints = pairs
@@ -71,7 +75,7 @@ struct Pair<'m> {
     part: PlacedId,
     to: PlacedId,
     contact: Contact,
-    item: Option<(HardwareId, &'m Hardware)>,
+    items: Vec<(HardwareId, &'m Hardware)>,
 }
 
 /// The pairs of one statement, each with its contact.
@@ -81,7 +85,7 @@ fn pairs<'m>(
     pieces: &[Piece<'_>],
     findings: &mut Findings,
 ) -> Vec<Pair<'m>> {
-    let Ok(item) = item_of(join, &model.hardware, findings) else {
+    let Ok(items) = items_of(join, &model.hardware, findings) else {
         return Vec::new();
     };
     let mut pairs = Vec::new();
@@ -94,13 +98,13 @@ fn pairs<'m>(
                     span,
                     "this joins a part to itself",
                 ));
-            } else if let Some(contact) = touching(pieces, *part, *to, span, findings) {
+            } else if let Some(contact) = touching(pieces, (*part, *to), join, span, findings) {
                 pairs.push(Pair {
                     join,
                     part: *part,
                     to: *to,
                     contact,
-                    item,
+                    items: items.clone(),
                 });
             }
         }
@@ -109,7 +113,11 @@ fn pairs<'m>(
 }
 
 /// The joint of a pair: both pieces cut, the fasteners set.
-fn make_joint(pair: &Pair<'_>, pieces: &mut [Piece<'_>], findings: &mut Findings) -> Option<Joint> {
+fn make_joint<'m>(
+    pair: &Pair<'m>,
+    pieces: &mut [Piece<'m>],
+    findings: &mut Findings,
+) -> Option<Joint> {
     let [coming, receiving] = pieces.get_disjoint_mut([pair.part.0, pair.to.0]).ok()?;
     let mut bench = Bench {
         join: pair.join,
@@ -118,33 +126,52 @@ fn make_joint(pair: &Pair<'_>, pieces: &mut [Piece<'_>], findings: &mut Findings
         to: receiving,
         part_id: pair.part,
         to_id: pair.to,
-        item: pair.item,
+        items: &pair.items,
         fasteners: Vec::new(),
+        glue_area: pair.contact.size(),
         findings,
     };
     make(&mut bench);
+    let glued = is_glued(pair.join);
     Some(Joint {
         kind: pair.join.kind,
         part: pair.part,
         to: pair.to,
         contact: pair.contact,
-        glued: pair.join.glue.is_some() || pair.join.kind == JointKind::Glue,
+        glued,
+        glue_area: if glued { bench.glue_area } else { Area::ZERO },
         fasteners: bench.fasteners,
         span: pair.join.span,
     })
 }
 
-/// Where two pieces touch, or the finding that they do not.
+/// Some kinds of joint are glued without a word.
+fn is_glued(join: &JoinDesign) -> bool {
+    join.glue.is_some() || matches!(join.kind, JointKind::Glue | JointKind::Lamination)
+}
+
+/// Where two pieces meet for a joint, or the finding that they do not.
 fn touching(
     pieces: &[Piece<'_>],
-    part: PlacedId,
-    to: PlacedId,
+    (part, to): (PlacedId, PlacedId),
+    join: &JoinDesign,
     span: Span,
     findings: &mut Findings,
 ) -> Option<Contact> {
     let (first, second) = (pieces.get(part.0)?, pieces.get(to.0)?);
     let (a, b) = (first.placement, second.placement);
-    let meeting = meet(&a.body, &b.body);
+    if join.kind == JointKind::HalfLap {
+        return half_lap::meeting(join, [a, b], span, findings);
+    }
+    if join.kind == JointKind::Strips {
+        return strips::meeting([a, b], span, findings);
+    }
+    let reach = if join.kind.moves() {
+        FARTHEST_MOVING
+    } else {
+        Length::ZERO
+    };
+    let meeting = meet(&a.body, &b.body, reach);
     let (axis, length, message) = match meeting {
         Meeting::Touch(contact) => return Some(contact),
         Meeting::Apart(axis, gap) if gap.is_positive() => {

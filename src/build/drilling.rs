@@ -2,6 +2,7 @@
 
 use super::types::Hardware;
 use crate::units::Length;
+use crate::wood;
 
 /// Holes for a screw.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -38,4 +39,17 @@ pub(super) fn drilling(screw: &Hardware) -> Drilling {
         clearance: screw.clearance.unwrap_or(tenths(clearance)).max(diameter),
         head: screw.head.unwrap_or(tenths(head)).max(diameter),
     }
+}
+
+/// The hole a bolt passes through: the author's, or half a millimetre more than its diameter.
+pub(super) fn bolt_clearance(bolt: &Hardware) -> Length {
+    let diameter = bolt.diameter.unwrap_or_default();
+    let usual = diameter + Length::from_nm(500_000);
+    bolt.clearance.unwrap_or(usual).max(diameter)
+}
+
+/// The hole of a threaded insert: the author's, or the usual one for the bolt it takes.
+pub(super) fn insert_hole(insert: &Hardware) -> Length {
+    let bolt = insert.diameter.unwrap_or_default();
+    insert.pilot.unwrap_or_else(|| wood::insert_hole(bolt))
 }

@@ -194,4 +194,58 @@ finding_pages! {
     ///
     /// Source: ref: fasteners#M01 [P].
     B007 POCKET_FACE Error "pocket holes from a face that does not reach the joint" "the drill guide clamps on a broad face beside the end";
+
+    /// Two parts do not lie as their joint needs it.
+    ///
+    /// A tenon is cut on an end, a tongue on an edge or an end, a lamination lies broad side on
+    /// broad side, and both parts of a mitre or a box joint end in the corner. The finding says
+    /// what is not so.
+    ///
+    /// ```wright,bad
+    /// plan "Frame" { revision "A" on 2026-01-15 }
+    /// material oak is board { section 20 mm by 40 mm; stock 2000 mm }
+    /// part rail from oak { length 300 mm }
+    /// place first = rail { length right; width up; left at 0 mm; front at 0 mm; bottom at 0 mm }
+    /// place second = rail { length right; width up; left at 0 mm; front at 0 mm; bottom at first.top }
+    /// join second to first by lamination
+    /// step "Glue" { add first, second; say "Glue them." }
+    /// ```
+    /// ```wright,good
+    /// plan "Frame" { revision "A" on 2026-01-15 }
+    /// material oak is board { section 20 mm by 40 mm; stock 2000 mm }
+    /// part rail from oak { length 300 mm }
+    /// place first = rail { length right; width up; left at 0 mm; front at 0 mm; bottom at 0 mm }
+    /// place second = rail { length right; width up; left at 0 mm; front at first.back; bottom at 0 mm }
+    /// join second to first by lamination
+    /// step "Glue" { add first, second; say "Glue them." }
+    /// ```
+    ///
+    /// Source: common practice, no source.
+    B008 JOINT_LIE Error "parts do not lie as their joint needs" "the cuts of a joint are made on certain sides only";
+
+    /// The tenon, tongue, fingers or hinges of a joint are not sized, or do not fit.
+    ///
+    /// ```wright,bad
+    /// plan "Frame" { revision "A" on 2026-01-15 }
+    /// material oak is board { section 20 mm by 40 mm; stock 2000 mm }
+    /// part rail from oak { length 300 mm }
+    /// part post from oak { length 400 mm }
+    /// place left = post { length up; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
+    /// place low = rail { length right; width up; left at left.right; front at 10 mm; bottom at 100 mm }
+    /// join low to left by mortise_and_tenon { depth 15 mm }
+    /// step "Glue" { add left, low; say "Glue them." }
+    /// ```
+    /// ```wright,good
+    /// plan "Frame" { revision "A" on 2026-01-15 }
+    /// material oak is board { section 20 mm by 40 mm; stock 2000 mm }
+    /// part rail from oak { length 300 mm }
+    /// part post from oak { length 400 mm }
+    /// place left = post { length up; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
+    /// place low = rail { length right; width up; left at left.right; front at 10 mm; bottom at 100 mm }
+    /// join low to left by mortise_and_tenon { depth 15 mm; thickness 7 mm; width 30 mm; glue }
+    /// step "Glue" { add left, low; say "Glue them." }
+    /// ```
+    ///
+    /// Source: common practice, no source (ref: fasteners#M08, M09 [P]).
+    B009 JOINT_SIZES Error "joint without sound sizes" "what is cut too large takes the strength of the other part";
 }

@@ -121,6 +121,7 @@ fn part_of(design: &PartDesign, label: &str) -> Part {
         mirrored: 0,
         note: design.note.clone(),
         features: design.features.clone(),
+        bands: design.bands.clone(),
         span: design.span,
     }
 }

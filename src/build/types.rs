@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::geometry::{Direction, Handedness, Interval, Orientation};
-use crate::model::{Feature, Material, MaterialId, PartId};
+use crate::model::{Band, Feature, Material, MaterialId, PartId};
 pub use crate::model::{
     Hardware, HardwareId, HardwareKind, JointKind, Paper, PlacedId, PlanHead, Projection, Pull,
     Revision, SignalWord,
@@ -82,6 +82,8 @@ pub struct Part {
     pub note: Option<String>,
     /// All features: the author's first, then the joints'.
     pub features: Vec<Feature>,
+    /// Edges and ends covered with edge band.
+    pub bands: Vec<Band>,
     /// Where it is written.
     #[serde(skip)]
     pub span: Span,
@@ -132,6 +134,8 @@ pub struct Contact {
     pub position: Length,
     /// The touching rectangle; along the direction's own axis it is flat.
     pub area: [Interval; 3],
+    /// How far they are apart: above zero where one moves on the other.
+    pub gap: Length,
 }
 
 impl Contact {
@@ -162,6 +166,8 @@ pub struct Joint {
     pub contact: Contact,
     /// Glued as well.
     pub glued: bool,
+    /// Where glue goes: the contact, and what the joint's cuts add to it; nothing where dry.
+    pub glue_area: Area,
     /// What is used, and where each one goes.
     pub fasteners: Vec<Fastener>,
     /// Where the statement is.

@@ -258,6 +258,8 @@ fn channel_bit(pocket: &Pocket) -> Needed {
     match pocket.kind {
         PocketKind::Mortise => Needed::MortiseBit(width),
         PocketKind::Dado | PocketKind::Groove | PocketKind::Rabbet => Needed::ChannelBit(width),
+        PocketKind::Lap => Needed::TenonSaw,
+        PocketKind::Recess => Needed::Chisel,
     }
 }
 

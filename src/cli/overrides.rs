@@ -58,6 +58,9 @@ fn declares(tree: &Tree, name: &str) -> bool {
         | Statement::Join(_)
         | Statement::Hardware(_)
         | Statement::Step(_)
+        | Statement::Load(_)
+        | Statement::Clearance(_)
+        | Statement::Hold(_)
         | Statement::Require(_) => false,
     })
 }

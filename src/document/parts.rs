@@ -295,6 +295,8 @@ fn pocket_cut(facts: &Facts, part: &Part, pocket: &Pocket) -> Cut {
             PocketKind::Groove => "groove",
             PocketKind::Rabbet => "rabbet",
             PocketKind::Mortise => "mortise",
+            PocketKind::Lap => "lap",
+            PocketKind::Recess => "recess",
         },
         sides: vec![pocket.side.word()],
         count: 1,

@@ -64,12 +64,27 @@ fn size_of(joint: &Joint) -> Option<f64> {
         sizes.filter(|size| *size > 0.0).min_by(f64::total_cmp)
     };
     match joint.kind {
-        JointKind::Dado | JointKind::Groove | JointKind::Rabbet => across(),
+        JointKind::Dado
+        | JointKind::Groove
+        | JointKind::Rabbet
+        | JointKind::MortiseAndTenon
+        | JointKind::TongueAndGroove
+        | JointKind::HalfLap
+        | JointKind::BoxJoint
+        | JointKind::Mitre
+        | JointKind::Strips => across(),
         JointKind::Glue
+        | JointKind::Lamination
         | JointKind::Screws
         | JointKind::PocketScrews
         | JointKind::Dowels
-        | JointKind::LooseTenons => fastener,
+        | JointKind::LooseTenons
+        | JointKind::Bolts
+        | JointKind::Nails
+        | JointKind::Hinges
+        | JointKind::Runners
+        | JointKind::ShelfPins
+        | JointKind::Magnets => fastener,
     }
 }
 

@@ -78,8 +78,32 @@ fn drawn_back<'f>(
     }
     let axis = times(run, 1.0 / long);
     match hardware.kind {
-        HardwareKind::Goods => None,
-        HardwareKind::WoodScrew | HardwareKind::PocketScrew => {
+        // Along an edge, on both pieces at once, or no solid of their own.
+        HardwareKind::Goods
+        | HardwareKind::Hinge
+        | HardwareKind::Runner
+        | HardwareKind::Spline
+        | HardwareKind::EdgeBand
+        | HardwareKind::WallFixing => None,
+        HardwareKind::Insert | HardwareKind::Magnet | HardwareKind::ShelfPin => {
+            // Into one piece, before the other comes: out of its mouth and a little away.
+            let near = plus(from, times(run, 0.9));
+            let part = build.piece(joint.part).map(|piece| piece.place);
+            let inside = part.is_some_and(|place| holds(&place, near));
+            let base = if inside { of_part } else { of_other };
+            let offset = plus(base, times(axis, -(long * 1.6 + gap)));
+            Some(Drawn {
+                fastener,
+                hardware,
+                offset,
+                axes: vec![[plus(to, offset), plus(from, base)]],
+            })
+        }
+        HardwareKind::WoodScrew
+        | HardwareKind::PocketScrew
+        | HardwareKind::Nail
+        | HardwareKind::Bolt
+        | HardwareKind::Plug => {
             // It comes from outside of the piece that its head rests in.
             let near = plus(from, times(run, 0.1));
             let places = [joint.part, joint.to].map(|id| build.piece(id).map(|piece| piece.place));
@@ -182,7 +206,7 @@ fn shape(hardware: &Hardware, fastener: &Fastener, thinnest: f64) -> Shell {
     let diameter = hardware.diameter.map_or(long / 8.0, length);
     let radius = (diameter / 2.0).max(thinnest);
     let profile: Vec<(f64, f64)> = match hardware.kind {
-        HardwareKind::WoodScrew => {
+        HardwareKind::WoodScrew | HardwareKind::Nail => {
             let head = hardware.head.map_or(diameter, |head| length(head) / 2.0);
             let head = head.max(radius * 1.8);
             let sunk = (head - radius).min(long / 3.0);
@@ -194,7 +218,7 @@ fn shape(hardware: &Hardware, fastener: &Fastener, thinnest: f64) -> Shell {
                 (long, radius * 0.1),
             ]
         }
-        HardwareKind::PocketScrew => {
+        HardwareKind::PocketScrew | HardwareKind::Bolt => {
             let head = hardware.head.map_or(diameter, |head| length(head) / 2.0);
             let head = head.max(radius * 1.8);
             let thick = (head * 0.6).min(long / 4.0);
@@ -207,7 +231,17 @@ fn shape(hardware: &Hardware, fastener: &Fastener, thinnest: f64) -> Shell {
                 (long, radius * 0.1),
             ]
         }
-        HardwareKind::Dowel | HardwareKind::Goods => {
+        HardwareKind::Dowel
+        | HardwareKind::Plug
+        | HardwareKind::Insert
+        | HardwareKind::ShelfPin
+        | HardwareKind::Magnet
+        | HardwareKind::Spline
+        | HardwareKind::Hinge
+        | HardwareKind::Runner
+        | HardwareKind::EdgeBand
+        | HardwareKind::WallFixing
+        | HardwareKind::Goods => {
             let bevel = (radius * 0.25).min(long / 6.0);
             vec![
                 (0.0, radius - bevel),

@@ -119,6 +119,7 @@ pub fn panel() -> Scene {
         mirrored: 0,
         note: None,
         features: vec![feature],
+        bands: Vec::new(),
         span: Span::default(),
     };
     let mut scene = Scene::new();

@@ -43,6 +43,15 @@ pub fn explain(page: &Page) -> String {
     text
 }
 
+/// Where a page's rule comes from, in one line: what stands behind "Source:" at its end.
+pub fn source(page: &Page) -> String {
+    let lines = body(page).skip_while(|line| !line.starts_with("Source:"));
+    let lines: Vec<&str> = lines.map(str::trim).collect();
+    let text = lines.join(" ");
+    let text = text.trim_start_matches("Source:").trim();
+    text.trim_end_matches('.').to_owned()
+}
+
 /// The example of a page: `wright,bad` raises its finding, `wright,good` does not.
 pub fn example(page: &Page, tag: &str) -> Option<String> {
     let fence = format!("```{tag}");

@@ -4,12 +4,13 @@ use super::evaluate::Evaluator;
 use super::findings::{LACKING, NOT_POSITIVE, PLAN_BLOCK, SAID_TWICE, WORD_OUT_OF_PLACE};
 use super::hardware::{Hardware, HardwareKind};
 use super::head::{Paper, PlanHead, Projection, Revision};
-use super::material::{Grain, Material, MaterialForm, StockPiece};
+use super::material::{Grain, Material, MaterialForm, Sawn, StockPiece};
 use super::names::nearest_of;
 use crate::finding::Finding;
 use crate::source::Span;
 use crate::syntax::tree::{self, HardwareSettingKind, MaterialSetting, Name, PlanSetting};
 use crate::units::Length;
+use crate::wood::{Wood, WoodScrew};
 
 /// The saw cut where a material states none (ref: layout-practice#P15 [P], standard blade).
 const USUAL_KERF: Length = Length::from_nm(3_200_000);
@@ -68,6 +69,7 @@ impl Evaluator<'_> {
                     .as_ref()
                     .map(|note| note.value.clone())
                     .unwrap_or_default(),
+                span: mark.span,
             }),
             PlanSetting::Units(word) => match word.value.as_str() {
                 "mm" => head.precision.metric_first = true,
@@ -89,7 +91,25 @@ impl Evaluator<'_> {
                 _ => self.tell_word(word, "a projection", &["first", "third"]),
             },
             PlanSetting::Round { system, step } => self.apply_rounding(system, step, head),
+            PlanSetting::Spares { count, of } => {
+                let count = self.count(count, None, 1, "the number of spares");
+                let of = self.count(of, None, 1, "the number of fasteners");
+                head.spares = count.zip(of);
+            }
+            PlanSetting::Humidity(low, high) => head.humidity = self.humidity(low, high),
+            PlanSetting::Allow(_) => {}
         }
+    }
+
+    /// A range of relative humidity, in per cent.
+    fn humidity(&self, low: &tree::Expr, high: &tree::Expr) -> Option<(i64, i64)> {
+        let range = self.whole(low, None)?..=self.whole(high, None)?;
+        if *range.start() >= 1 && range.start() < range.end() && *range.end() <= 95 {
+            return Some(range.into_inner());
+        }
+        let message = "humidity runs from a lower to a higher per cent, between 1 and 95";
+        self.tell(Finding::new(&NOT_POSITIVE, low.span.to(high.span), message));
+        None
     }
 
     fn apply_rounding(&self, system: &Name, step: &tree::Expr, head: &mut PlanHead) {
@@ -152,6 +172,8 @@ impl Evaluator<'_> {
             trim: Length::ZERO,
             grain: Grain::AlongLength,
             density: None,
+            species: None,
+            sawn: Sawn::default(),
             span: declared.span,
         };
         for setting in &declared.settings {
@@ -197,11 +219,27 @@ impl Evaluator<'_> {
                     };
                     material.stock.push(piece);
                 }
+                MaterialSetting::Species(word) => match Wood::by_word(&word.value) {
+                    Some(_) => material.species = Some(word.value.clone()),
+                    None => {
+                        let known: Vec<&str> = Wood::words().collect();
+                        self.tell_word(word, "a species or panel with known figures", &known);
+                    }
+                },
+                MaterialSetting::Sawn(word) => match word.value.as_str() {
+                    "flat" => material.sawn = Sawn::Flat,
+                    "quarter" => material.sawn = Sawn::Quarter,
+                    _ => self.tell_word(word, "a way of sawing", &["flat", "quarter"]),
+                },
                 MaterialSetting::Thickness(_)
                 | MaterialSetting::Section(..)
-                | MaterialSetting::Diameter(_) => {}
+                | MaterialSetting::Diameter(_)
+                | MaterialSetting::Allow(_) => {}
             }
         }
+        material.density = material
+            .density
+            .or_else(|| material.wood()?.density_kg_m3());
         if material.stock.is_empty() {
             let message = format!("`{}` does not say how it is sold", material.name);
             self.tell_lacking(declared.name.span, &message, "add a line `stock 2440 mm by 1220 mm price 79.00 EUR`, or `stock 2400 mm` for a board");
@@ -302,24 +340,52 @@ impl Evaluator<'_> {
                 HardwareSettingKind::Use(count) => {
                     item.count += self.count(count, None, 1, "the number used").unwrap_or(0);
                 }
-                HardwareSettingKind::Size { .. } => {}
+                HardwareSettingKind::Gauge(gauge) => {
+                    let screw = self.gauge(gauge);
+                    item.diameter = item.diameter.or(screw.map(|screw| screw.shank()));
+                    item.head = item.head.or(screw.and_then(|screw| screw.head()));
+                }
+                HardwareSettingKind::Size { .. } | HardwareSettingKind::Allow(_) => {}
             }
         }
         self.check_hardware_sizes(&item, declared.name.span)?;
         Some(item)
     }
 
+    /// The screw of a number.
+    fn gauge(&self, gauge: &tree::Expr) -> Option<&'static WoodScrew> {
+        let number = self.whole(gauge, None)?;
+        let screw = WoodScrew::by_gauge(number);
+        if screw.is_none() {
+            let message = format!("there is no wood screw of number {number}");
+            self.tell(
+                Finding::new(&NOT_POSITIVE, gauge.span, message)
+                    .remedy("numbers run from 2 to 24; state a diameter for others"),
+            );
+        }
+        screw
+    }
+
     fn check_hardware_sizes(&self, item: &Hardware, span: Span) -> Option<()> {
         let needed: &[(&str, Option<Length>)] = match item.kind {
-            HardwareKind::WoodScrew | HardwareKind::PocketScrew | HardwareKind::Dowel => {
-                &[("diameter", item.diameter), ("length", item.length)]
-            }
-            HardwareKind::LooseTenon => &[
+            HardwareKind::WoodScrew
+            | HardwareKind::PocketScrew
+            | HardwareKind::Dowel
+            | HardwareKind::Nail
+            | HardwareKind::Bolt
+            | HardwareKind::Insert
+            | HardwareKind::Plug
+            | HardwareKind::ShelfPin => &[("diameter", item.diameter), ("length", item.length)],
+            HardwareKind::LooseTenon | HardwareKind::EdgeBand => &[
                 ("length", item.length),
                 ("width", item.width),
                 ("thickness", item.thickness),
             ],
-            HardwareKind::Goods => &[],
+            HardwareKind::Magnet => &[("diameter", item.diameter), ("thickness", item.thickness)],
+            HardwareKind::Spline => &[("width", item.width), ("thickness", item.thickness)],
+            HardwareKind::Hinge => &[("length", item.length)],
+            HardwareKind::Runner => &[("length", item.length), ("thickness", item.thickness)],
+            HardwareKind::WallFixing | HardwareKind::Goods => &[],
         };
         let mut complete = Some(());
         for (word, size) in needed {

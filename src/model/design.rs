@@ -46,6 +46,7 @@ impl<'t> Evaluator<'t> {
             extra: 0,
             note: None,
             features: Vec::new(),
+            bands: Vec::new(),
             span: part.name.span,
         };
         self.check_part_words(part);
@@ -80,7 +81,9 @@ impl<'t> Evaluator<'t> {
                 PartLineKind::Note(text) => design.note = Some(text.value.clone()),
                 PartLineKind::Size { .. }
                 | PartLineKind::Layers { .. }
-                | PartLineKind::Call { .. } => {}
+                | PartLineKind::Call { .. }
+                | PartLineKind::Band { .. }
+                | PartLineKind::Allow(_) => {}
                 PartLineKind::Holes { .. }
                 | PartLineKind::Channel { .. }
                 | PartLineKind::Rabbet { .. }
@@ -120,7 +123,12 @@ impl<'t> Evaluator<'t> {
 
     /// The side of a part that a word names, the part's own words included.
     pub(super) fn side(&self, frame: &PartFrame<'_>, word: &Name) -> Option<Side> {
-        let own = frame.part.lines.iter().find_map(|line| match &line.kind {
+        self.side_of(frame.part, word)
+    }
+
+    /// The same for a part whose sizes do not matter.
+    pub(super) fn side_of(&self, part: &Part, word: &Name) -> Option<Side> {
+        let own = part.lines.iter().find_map(|line| match &line.kind {
             PartLineKind::Call { side, word: known } if known.value == word.value => {
                 Side::from_word(&side.value)
             }
@@ -137,7 +145,9 @@ impl<'t> Evaluator<'t> {
             | PartLineKind::Edge { .. }
             | PartLineKind::Angled { .. }
             | PartLineKind::Taper { .. }
-            | PartLineKind::Tenon { .. } => None,
+            | PartLineKind::Tenon { .. }
+            | PartLineKind::Band { .. }
+            | PartLineKind::Allow(_) => None,
         });
         let side = own.or_else(|| Side::from_word(&word.value));
         if side.is_none() {

@@ -83,7 +83,9 @@ impl<'t> Evaluator<'t> {
             | PartLineKind::Layers { .. }
             | PartLineKind::Extra(_)
             | PartLineKind::Call { .. }
-            | PartLineKind::Note(_) => None,
+            | PartLineKind::Note(_)
+            | PartLineKind::Band { .. }
+            | PartLineKind::Allow(_) => None,
         };
         shape.map(|shape| Feature {
             shape,

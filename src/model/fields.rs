@@ -377,7 +377,7 @@ impl Evaluator<'_> {
         self.result(sum.square_root(), span)
     }
 
-    fn anchor(&self, expr: &Expr, local: Local<'_>) -> Option<Anchor> {
+    pub(super) fn anchor(&self, expr: &Expr, local: Local<'_>) -> Option<Anchor> {
         let value = self.value(expr, local)?;
         if let Value::Anchor(anchor) = value {
             return Some(anchor);

@@ -56,17 +56,50 @@ pub enum HardwareKind {
     Dowel,
     /// A loose tenon.
     LooseTenon,
+    /// A nail or a brad.
+    Nail,
+    /// A machine bolt.
+    Bolt,
+    /// A threaded insert that a bolt goes into.
+    Insert,
+    /// A wooden plug over a screw's head.
+    Plug,
+    /// A strip across a mitre: a spline, or keys let in from outside.
+    Spline,
+    /// A hinge.
+    Hinge,
+    /// A pair of runners, one on each piece.
+    Runner,
+    /// A pin a shelf lies on.
+    ShelfPin,
+    /// A disc magnet.
+    Magnet,
+    /// A roll of edge band.
+    EdgeBand,
+    /// What ties the piece to a wall: strap, bracket, cleat.
+    WallFixing,
     /// Anything counted: feet, handles, brackets.
     Goods,
 }
 
 impl HardwareKind {
     /// All kinds.
-    pub const ALL: [Self; 5] = [
+    pub const ALL: [Self; 16] = [
         Self::WoodScrew,
         Self::PocketScrew,
         Self::Dowel,
         Self::LooseTenon,
+        Self::Nail,
+        Self::Bolt,
+        Self::Insert,
+        Self::Plug,
+        Self::Spline,
+        Self::Hinge,
+        Self::Runner,
+        Self::ShelfPin,
+        Self::Magnet,
+        Self::EdgeBand,
+        Self::WallFixing,
         Self::Goods,
     ];
 
@@ -77,6 +110,17 @@ impl HardwareKind {
             Self::PocketScrew => "pocket_screw",
             Self::Dowel => "dowel",
             Self::LooseTenon => "loose_tenon",
+            Self::Nail => "nail",
+            Self::Bolt => "bolt",
+            Self::Insert => "insert",
+            Self::Plug => "plug",
+            Self::Spline => "spline",
+            Self::Hinge => "hinge",
+            Self::Runner => "runner",
+            Self::ShelfPin => "shelf_pin",
+            Self::Magnet => "magnet",
+            Self::EdgeBand => "edge_band",
+            Self::WallFixing => "wall_fixing",
             Self::Goods => "goods",
         }
     }

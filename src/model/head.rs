@@ -24,6 +24,10 @@ pub struct PlanHead {
     pub level: String,
     /// What it is.
     pub about: String,
+    /// So many fasteners more are bought for every so many used.
+    pub spares: Option<(i64, i64)>,
+    /// Relative humidity where the piece will stand, in per cent: driest and dampest.
+    pub humidity: Option<(i64, i64)>,
     /// Where the block is.
     #[serde(skip)]
     pub span: Span,
@@ -38,6 +42,9 @@ pub struct Revision {
     pub date: String,
     /// What changed.
     pub note: String,
+    /// Where its mark is written.
+    #[serde(skip)]
+    pub span: Span,
 }
 
 /// How the views of a drawing stand to each other (ISO 5456-2, ref: units-and-paper,

@@ -180,7 +180,12 @@ impl Evaluator<'_> {
     }
 
     /// A quantity of one kind.
-    fn of_kind(&self, expr: &Expr, local: Local<'_>, kind: Dimension) -> Option<Quantity> {
+    pub(super) fn of_kind(
+        &self,
+        expr: &Expr,
+        local: Local<'_>,
+        kind: Dimension,
+    ) -> Option<Quantity> {
         let quantity = self.quantity(expr, local)?;
         self.checked_kind(quantity, expr.span, kind)
     }

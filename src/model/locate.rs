@@ -183,7 +183,8 @@ impl<'t> Evaluator<'t> {
                         );
                     }
                 }
-                PlaceLineKind::Runs { .. } | PlaceLineKind::Removable => {}
+                PlaceLineKind::Runs { .. } | PlaceLineKind::Removable | PlaceLineKind::Allow(_) => {
+                }
             }
         }
         locations

@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use crate::source::Span;
 use crate::units::{Length, Money};
+use crate::wood::Wood;
 
 /// Index of a material in its plan.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
@@ -27,14 +28,28 @@ pub struct Material {
     pub trim: Length,
     /// Whether parts must keep a direction on it.
     pub grain: Grain,
-    /// Kilograms in a cubic metre.
+    /// Kilograms in a cubic metre: as stated, or as usual for the species.
     pub density: Option<f64>,
+    /// The word of its species or panel, one that [`Wood::by_word`] knows.
+    pub species: Option<String>,
+    /// How the rings of a board lie.
+    pub sawn: Sawn,
     /// Where it is written.
     #[serde(skip)]
     pub span: Span,
 }
 
 impl Material {
+    /// What is known of its species or panel.
+    pub fn wood(&self) -> Option<Wood> {
+        Wood::by_word(self.species.as_deref()?)
+    }
+
+    /// True for boards and bars: wood that moves with the damp, unlike a panel.
+    pub fn is_solid(&self) -> bool {
+        !matches!(self.form, MaterialForm::Sheet { .. })
+    }
+
     /// Thickness of what is bought: of a sheet, of a board; the diameter of a round bar.
     pub fn thickness(&self) -> Length {
         match self.form {
@@ -64,6 +79,16 @@ pub enum MaterialForm {
         /// Its diameter.
         diameter: Length,
     },
+}
+
+/// How the rings of a board lie to its face; decides how much it moves across its width.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
+pub enum Sawn {
+    /// Along the face: the width moves as the rings' own direction does.
+    #[default]
+    Flat,
+    /// Upright to the face: the width moves less, as from bark to heart.
+    Quarter,
 }
 
 /// Whether a material has a direction.

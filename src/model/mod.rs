@@ -28,6 +28,7 @@ mod require;
 mod resolve;
 mod sizes;
 mod step;
+mod uses;
 mod value;
 mod wording;
 
@@ -40,15 +41,16 @@ pub use grid::ProofTriangle;
 pub use hardware::{Hardware, HardwareId, HardwareKind};
 pub use head::{Paper, PlanHead, Projection, Revision};
 pub use join::{JoinDesign, JointKind};
-pub use material::{Grain, Material, MaterialForm, MaterialId, StockPiece};
+pub use material::{Grain, Material, MaterialForm, MaterialId, Sawn, StockPiece};
 pub use overrides::Overrides;
 pub use part::{
-    ArrisForm, Feature, FeatureShape, GridPattern, HolePurpose, Holes, PartDesign, PartId, Pocket,
-    PocketKind, PocketScrewHole, Slope, SlopeKind, Tenon,
+    ArrisForm, Band, Feature, FeatureShape, GridPattern, HolePurpose, Holes, PartDesign, PartId,
+    Pocket, PocketKind, PocketScrewHole, Slope, SlopeKind, Tenon,
 };
 pub use place::{PlacedId, Placement};
 pub use require::Requirement;
 pub use step::{Pull, Said, SaidPiece, SignalWord, StepDesign};
+pub use uses::{Allowance, Clearance, Held, Load};
 
 /// Everything a source describes, worked out.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -69,6 +71,14 @@ pub struct Model {
     pub steps: Vec<StepDesign>,
     /// What the author requires.
     pub requirements: Vec<Requirement>,
+    /// Loads on pieces.
+    pub loads: Vec<Load>,
+    /// Gaps between what moves.
+    pub clearances: Vec<Clearance>,
+    /// Things that must go in.
+    pub holds: Vec<Held>,
+    /// Findings that the author wants.
+    pub allowances: Vec<Allowance>,
 }
 
 /// Works out a tree, with `overrides` in place of the author's values.

@@ -6,8 +6,8 @@ use super::findings::NAME_TWICE;
 use crate::finding::{Finding, Findings};
 use crate::source::Span;
 use crate::syntax::tree::{
-    Hardware, Join, Let, Material, Name, Param, Part, Place, PlanBlock, Require, Statement, Step,
-    Tree,
+    Clearance, Hardware, Hold, Join, Let, Load, Material, Name, Param, Part, Place, PlanBlock,
+    Require, Statement, Step, Tree,
 };
 
 /// The statements of a tree, sorted by kind, each in the order of the text.
@@ -23,6 +23,9 @@ pub(super) struct Declarations<'t> {
     pub(super) joins: Vec<&'t Join>,
     pub(super) steps: Vec<&'t Step>,
     pub(super) requires: Vec<&'t Require>,
+    pub(super) loads: Vec<&'t Load>,
+    pub(super) clearances: Vec<&'t Clearance>,
+    pub(super) holds: Vec<&'t Hold>,
     names: BTreeMap<&'t str, (Declared, Span)>,
 }
 
@@ -75,6 +78,9 @@ impl<'t> Declarations<'t> {
                 Statement::Join(join) => all.joins.push(join),
                 Statement::Step(step) => all.steps.push(step),
                 Statement::Require(require) => all.requires.push(require),
+                Statement::Load(load) => all.loads.push(load),
+                Statement::Clearance(clearance) => all.clearances.push(clearance),
+                Statement::Hold(hold) => all.holds.push(hold),
             }
         }
         all

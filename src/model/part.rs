@@ -7,6 +7,7 @@
 
 use serde::Serialize;
 
+use super::hardware::HardwareId;
 use super::material::MaterialId;
 use crate::geometry::{Contour, Interval, PlanePoint, Side};
 use crate::source::Span;
@@ -40,6 +41,22 @@ pub struct PartDesign {
     pub note: Option<String>,
     /// The author's own features.
     pub features: Vec<Feature>,
+    /// Edges and ends covered with edge band.
+    pub bands: Vec<Band>,
+    /// Where it is written.
+    #[serde(skip)]
+    pub span: Span,
+}
+
+/// An edge or end covered with a strip of edge band.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Band {
+    /// Which.
+    pub side: Side,
+    /// The band.
+    pub hardware: HardwareId,
+    /// Its thickness, which is part of the finished size.
+    pub thickness: Length,
     /// Where it is written.
     #[serde(skip)]
     pub span: Span,
@@ -209,6 +226,14 @@ pub enum HolePurpose {
     Pilot,
     /// Half of a dowel.
     Dowel,
+    /// A bolt passes through freely.
+    Bolt,
+    /// A threaded insert is screwed or pressed in.
+    Insert,
+    /// A shelf pin is put in.
+    Pin,
+    /// A magnet is glued in.
+    Magnet,
 }
 
 /// What a pocket is.
@@ -222,6 +247,10 @@ pub enum PocketKind {
     Rabbet,
     /// A closed pocket for a tenon.
     Mortise,
+    /// Half of a piece's thickness, where another crosses it.
+    Lap,
+    /// A shallow recess for the leaf of a hinge.
+    Recess,
 }
 
 /// A block taken out of one side.

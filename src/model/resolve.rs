@@ -3,23 +3,24 @@
 use std::collections::BTreeMap;
 
 use super::evaluate::Evaluator;
-use super::findings::SAID_TWICE;
-use super::hardware::HardwareId;
+use super::findings::{SAID_TWICE, WORD_OUT_OF_PLACE};
+use super::hardware::{HardwareId, HardwareKind};
 use super::join::{JoinDesign, JointKind};
 use super::locate::handedness;
 use super::material::MaterialId;
 use super::names::{Declarations, Declared, Meant};
-use super::part::PartId;
+use super::part::{Band, PartId};
 use super::place::{PlacedId, Placement};
 use super::step::{Pull, SignalWord, StepDesign};
+use super::uses::{Load, allowances};
 use super::wording::PartNumbers;
 use super::{Model, Overrides};
 use crate::finding::{Finding, Findings, Outcome};
-use crate::geometry::{Axis, Direction};
+use crate::geometry::{Axis, Direction, PartAxis};
 use crate::source::Span;
 use crate::syntax::tree::{
-    Expr, ExprKind, Join, JoinSetting, JoinSettingKind, Name, PlaceLineKind, PlacedRef, Step,
-    StepLineKind, Tree,
+    self, Expr, ExprKind, Join, JoinSetting, JoinSettingKind, Name, Part, PartLineKind,
+    PlaceLineKind, PlacedRef, Step, StepLineKind, Tree,
 };
 use crate::units::Quantity;
 
@@ -54,8 +55,8 @@ pub(super) fn resolve(tree: &Tree, overrides: &Overrides) -> Outcome<Model> {
     };
     evaluator.values();
     evaluator.materials(&mut model, &mut numbers);
-    evaluator.parts(&mut model, &mut numbers);
     evaluator.items(&mut model, &mut numbers);
+    evaluator.parts(&mut model, &mut numbers);
     evaluator.placements(&mut model, &mut numbers);
     model.joins = all
         .joins
@@ -72,6 +73,22 @@ pub(super) fn resolve(tree: &Tree, overrides: &Overrides) -> Outcome<Model> {
         .iter()
         .filter_map(|require| evaluator.requirement(require))
         .collect();
+    model.loads = all
+        .loads
+        .iter()
+        .flat_map(|load| evaluator.load(load, &numbers))
+        .collect();
+    model.clearances = all
+        .clearances
+        .iter()
+        .filter_map(|clearance| evaluator.clearance(clearance))
+        .collect();
+    model.holds = all
+        .holds
+        .iter()
+        .filter_map(|hold| evaluator.held(hold))
+        .collect();
+    model.allowances = allowances(tree);
     findings.append(evaluator.into_findings());
     Outcome {
         value: model,
@@ -122,11 +139,73 @@ impl<'t> Evaluator<'t> {
                 .material_of(part)
                 .and_then(|m| numbers.materials.get(&m).copied());
             let Some(material) = material else { continue };
-            if let Some(design) = self.part_design(index, material) {
+            if let Some(mut design) = self.part_design(index, material) {
+                design.bands = self.bands(part, numbers, model);
                 numbers.parts.insert(index, PartId(model.parts.len()));
                 model.parts.push(design);
             }
         }
+    }
+
+    /// The edges of a part that are covered with band.
+    fn bands(&self, part: &'t Part, numbers: &Numbers, model: &Model) -> Vec<Band> {
+        let mut bands: Vec<Band> = Vec::new();
+        for line in &part.lines {
+            let PartLineKind::Band { sides, hardware } = &line.kind else {
+                continue;
+            };
+            let item = self
+                .hardware_named(hardware)
+                .and_then(|item| numbers.hardware.get(&item).copied());
+            let Some((id, item)) = item.and_then(|id| Some((id, model.hardware.get(id.0)?))) else {
+                continue;
+            };
+            if item.kind != HardwareKind::EdgeBand {
+                self.tell_word(hardware, "an edge band", &[]);
+                continue;
+            }
+            for word in sides {
+                let Some(side) = self.side_of(part, word) else {
+                    continue;
+                };
+                if side.axis() == PartAxis::Thickness {
+                    let message = "edge band covers edges and ends, not a broad side";
+                    self.tell(Finding::new(&WORD_OUT_OF_PLACE, word.span, message));
+                } else if let Some(first) = bands.iter().find(|band| band.side == side) {
+                    self.tell_twice("the band of this edge", first.span, word.span);
+                } else {
+                    bands.push(Band {
+                        side,
+                        hardware: id,
+                        thickness: item.thickness.unwrap_or_default(),
+                        span: word.span,
+                    });
+                }
+            }
+        }
+        bands
+    }
+
+    /// The loads of a statement, one for each piece.
+    fn load(&self, load: &tree::Load, numbers: &Numbers) -> Vec<Load> {
+        let pieces = self.placed(&load.pieces, numbers);
+        let Some(kg) = self.load_kg(&load.mass) else {
+            return Vec::new();
+        };
+        let sag = load
+            .sag
+            .as_ref()
+            .and_then(|sag| self.positive_length(sag, None, "the sag"));
+        pieces
+            .into_iter()
+            .map(|(piece, _)| Load {
+                piece,
+                kg,
+                at_middle: load.at_middle,
+                sag,
+                span: load.span,
+            })
+            .collect()
     }
 
     fn items(&self, model: &mut Model, numbers: &mut Numbers) {
@@ -206,10 +285,14 @@ impl<'t> Evaluator<'t> {
         }
         let parts = self.placed(&join.parts, numbers);
         let to = self.placed(&join.to, numbers);
-        let using = join.using.as_ref().and_then(|name| {
-            let item = self.hardware_named(name)?;
-            Some((numbers.hardware.get(&item).copied()?, name.span))
-        });
+        let using: Vec<(HardwareId, Span)> = join
+            .using
+            .iter()
+            .filter_map(|name| {
+                let item = self.hardware_named(name)?;
+                Some((numbers.hardware.get(&item).copied()?, name.span))
+            })
+            .collect();
         let mut design = JoinDesign {
             kind: kind?,
             parts,
@@ -217,6 +300,9 @@ impl<'t> Evaluator<'t> {
             using,
             glue: None,
             depth: None,
+            width: None,
+            thickness: None,
+            play: None,
             count: None,
             inset: None,
             from: None,
@@ -226,7 +312,7 @@ impl<'t> Evaluator<'t> {
         };
         // A line that could not be worked out was told; the joint is left out, so that nothing
         // complains about what it lacks.
-        let mut complete = join.using.is_some() == design.using.is_some();
+        let mut complete = join.using.len() == design.using.len();
         for line in &join.settings {
             complete &= self.apply_join_line(line, numbers, &mut design).is_some();
         }
@@ -243,10 +329,18 @@ impl<'t> Evaluator<'t> {
         let span = line.span;
         let first = match &line.kind {
             JoinSettingKind::Glue => design.glue.replace(span),
-            JoinSettingKind::Depth(depth) => {
-                let depth = self.positive_length(depth, None, "the depth")?;
-                design.depth.replace((depth, span)).map(|(_, at)| at)
+            JoinSettingKind::Size { word, size } => {
+                let what = format!("the {}", word.value);
+                let size = self.positive_length(size, None, &what)?;
+                let slot = match word.value.as_str() {
+                    "depth" => &mut design.depth,
+                    "width" => &mut design.width,
+                    "thickness" => &mut design.thickness,
+                    _ => &mut design.play,
+                };
+                slot.replace((size, span)).map(|(_, at)| at)
             }
+            JoinSettingKind::Allow(_) => None,
             JoinSettingKind::Count(count) => {
                 let count = self.count(count, None, 1, "the number of fasteners")?;
                 design.count.replace((count, span)).map(|(_, at)| at)
@@ -355,6 +449,7 @@ impl<'t> Evaluator<'t> {
                         .and_then(|item| numbers.hardware.get(&item).copied());
                     design.uses.extend(item.zip(count));
                 }
+                StepLineKind::Allow(_) => {}
                 StepLineKind::Time(time) => {
                     design.seconds = self.seconds(time);
                     if let Some(first) = timed.replace(line.span) {

@@ -76,7 +76,10 @@ impl<'t> Evaluator<'t> {
             | MaterialSetting::Kerf(_)
             | MaterialSetting::Trim(_)
             | MaterialSetting::Grain(_)
-            | MaterialSetting::Density(_) => None,
+            | MaterialSetting::Density(_)
+            | MaterialSetting::Species(_)
+            | MaterialSetting::Sawn(_)
+            | MaterialSetting::Allow(_) => None,
         })
     }
 
@@ -92,7 +95,10 @@ impl<'t> Evaluator<'t> {
             | MaterialSetting::Kerf(_)
             | MaterialSetting::Trim(_)
             | MaterialSetting::Grain(_)
-            | MaterialSetting::Density(_) => None,
+            | MaterialSetting::Density(_)
+            | MaterialSetting::Species(_)
+            | MaterialSetting::Sawn(_)
+            | MaterialSetting::Allow(_) => None,
         })
     }
 
@@ -108,7 +114,9 @@ impl<'t> Evaluator<'t> {
                 }
                 HardwareSettingKind::Size { .. }
                 | HardwareSettingKind::Pack { .. }
-                | HardwareSettingKind::Use(_) => None,
+                | HardwareSettingKind::Gauge(_)
+                | HardwareSettingKind::Use(_)
+                | HardwareSettingKind::Allow(_) => None,
             })
     }
 
@@ -161,7 +169,9 @@ impl<'t> Evaluator<'t> {
             | PartLineKind::Edge { .. }
             | PartLineKind::Angled { .. }
             | PartLineKind::Taper { .. }
-            | PartLineKind::Tenon { .. } => None,
+            | PartLineKind::Tenon { .. }
+            | PartLineKind::Band { .. }
+            | PartLineKind::Allow(_) => None,
         });
         let first = stated.next();
         if let (Some((_, first)), Some((_, second))) = (first, stated.next()) {

@@ -5,6 +5,7 @@
 //! finds: its doc comment is the page `explain` prints, its `check` reads the [`Facts`]. Rules
 //! change nothing and know of no other rule.
 
+pub mod allowed;
 pub mod fits;
 pub mod holds;
 pub mod making;
@@ -13,6 +14,10 @@ pub mod reading;
 use crate::build::Build;
 use crate::finding::{Findings, Outcome, Page};
 use crate::model::Model;
+use crate::solid::Solids;
+use crate::stock::Stock;
+
+pub use allowed::{Allowed, set_aside};
 
 /// What rules look at.
 #[derive(Clone, Copy, Debug)]
@@ -21,6 +26,10 @@ pub struct Facts<'f> {
     pub model: &'f Model,
     /// What comes out of it.
     pub build: &'f Build,
+    /// The shapes of its parts.
+    pub solids: &'f Solids,
+    /// Its cut list, layouts and purchases.
+    pub stock: &'f Stock,
 }
 
 /// A build in which no rule found an error: the only kind that is drawn.
@@ -107,7 +116,8 @@ static RULES: &[Rule] = &[
 
 /// The pages of every rule.
 pub fn pages() -> impl Iterator<Item = &'static Page> {
-    RULES.iter().flat_map(|(_, pages, _)| pages.iter().copied())
+    let rules = RULES.iter().flat_map(|(_, pages, _)| pages.iter().copied());
+    rules.chain(allowed::PAGES.iter().copied())
 }
 
 /// Applies the rules; a build without errors comes out as sound.

@@ -150,6 +150,8 @@ fn check_pocket(part: &Part, pocket: &Pocket, feature: &Feature, findings: &mut 
         PocketKind::Groove => "a groove",
         PocketKind::Rabbet => "a rabbet",
         PocketKind::Mortise => "a mortise",
+        PocketKind::Lap => "a lap",
+        PocketKind::Recess => "a recess",
     };
     let through = extent_along(&part.extent, pocket.side.axis()).size();
     if pocket.depth >= through {

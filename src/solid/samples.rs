@@ -9,10 +9,10 @@ use crate::geometry::{
 };
 use crate::model::{
     ArrisForm, Feature, FeatureShape, Grain, HolePurpose, Holes, Material, MaterialForm,
-    MaterialId, PartId, Pocket, PocketKind, PocketScrewHole,
+    MaterialId, PartId, Pocket, PocketKind, PocketScrewHole, Sawn,
 };
 use crate::source::Span;
-use crate::units::{Length, Precision};
+use crate::units::{Area, Length, Precision};
 
 pub(crate) fn mm(mm: f64) -> Length {
     Length::from_mm_f64(mm)
@@ -41,6 +41,7 @@ pub(crate) fn part(title: &str, size: [f64; 3]) -> Part {
         mirrored: 0,
         note: None,
         features: Vec::new(),
+        bands: Vec::new(),
         span: Span::default(),
     }
 }
@@ -101,6 +102,8 @@ fn material(name: &str, form: MaterialForm) -> Material {
         trim: Length::ZERO,
         grain: Grain::AlongLength,
         density: None,
+        species: None,
+        sawn: Sawn::Flat,
         span: Span::default(),
     }
 }
@@ -116,6 +119,8 @@ pub(crate) fn empty(title: &str) -> Build {
             projection: None,
             level: String::new(),
             about: String::new(),
+            spares: None,
+            humidity: None,
             span: Span::default(),
         },
         materials: vec![
@@ -231,8 +236,10 @@ impl Build {
                 direction,
                 position,
                 area,
+                gap: Length::ZERO,
             },
             glued: true,
+            glue_area: Area::ZERO,
             fasteners,
             span: Span::default(),
         });

@@ -8,10 +8,10 @@ use crate::build::{
 use crate::geometry::{Direction, Handedness, Interval, Orientation, PlanePoint, Side};
 use crate::model::{
     Feature, FeatureShape, Grain, HolePurpose, Holes, Material, MaterialForm, MaterialId, PartId,
-    Pocket, PocketKind, PocketScrewHole, StockPiece,
+    Pocket, PocketKind, PocketScrewHole, Sawn, StockPiece,
 };
 use crate::source::Span;
-use crate::units::{Length, Money, Precision};
+use crate::units::{Area, Length, Money, Precision};
 
 pub(crate) fn mm(mm: i64) -> Length {
     Length::from_mm(mm)
@@ -44,6 +44,8 @@ pub(crate) fn plywood() -> Material {
         trim: mm(10),
         grain: Grain::AlongLength,
         density: Some(685.0),
+        species: None,
+        sawn: Sawn::Flat,
         span: Span::default(),
     }
 }
@@ -67,6 +69,8 @@ pub(crate) fn pine() -> Material {
         trim: mm(20),
         grain: Grain::AlongLength,
         density: Some(500.0),
+        species: None,
+        sawn: Sawn::Flat,
         span: Span::default(),
     }
 }
@@ -85,6 +89,8 @@ fn bar() -> Material {
         }],
         trim: Length::ZERO,
         density: Some(700.0),
+        species: None,
+        sawn: Sawn::Flat,
         ..pine()
     }
 }
@@ -104,6 +110,7 @@ pub(crate) fn part(label: &str, title: &str, material: usize, size: [i64; 3], co
         mirrored: 0,
         note: None,
         features: Vec::new(),
+        bands: Vec::new(),
         span: Span::default(),
     }
 }
@@ -131,11 +138,13 @@ fn head() -> PlanHead {
                 mark: "B".to_owned(),
                 date: "2026-03-01".to_owned(),
                 note: "Lower shelf raised".to_owned(),
+                span: Span::default(),
             },
             Revision {
                 mark: "A".to_owned(),
                 date: "2026-01-15".to_owned(),
                 note: "First issue".to_owned(),
+                span: Span::default(),
             },
         ],
         precision: Precision::default(),
@@ -143,6 +152,8 @@ fn head() -> PlanHead {
         projection: None,
         level: "beginner".to_owned(),
         about: "A shelf <for> seeds.".to_owned(),
+        spares: None,
+        humidity: None,
         span: Span::default(),
     }
 }
@@ -300,8 +311,10 @@ fn joints() -> Vec<Joint> {
             },
             position: mm(18),
             area: [stretch(18, 18), stretch(0, 280), stretch(200, 218)],
+            gap: Length::ZERO,
         },
         glued: kind == JointKind::Dado,
+        glue_area: Area::ZERO,
         fasteners,
         span: Span::default(),
     };

@@ -6,7 +6,7 @@ use super::findings::BEYOND_LIMITS;
 use super::layout::{self, Item, MOST_FAULTS, Source};
 use super::pairs::{self, Node, Parts, Rule};
 use super::recover::{self, Reading};
-use super::tree::{Expr, Statement, Text};
+use super::tree::{Allow, Expr, Statement, Text};
 use super::words::{BlockKind, Opening, nearest};
 use crate::finding::{Finding, Findings};
 use crate::source::{LARGEST_SOURCE, Span};
@@ -182,6 +182,14 @@ impl<'s> Reader<'s> {
         parts.take(Rule::text).map(|node| self.text(&node))
     }
 
+    /// `allow CODE because "…"`
+    pub(super) fn allow(&mut self, parts: &mut Parts<'s>) -> Option<Allow> {
+        Some(Allow {
+            code: parts.name()?,
+            because: self.next_text(parts)?,
+        })
+    }
+
     /// The next part, a text.
     pub(super) fn next_text(&mut self, parts: &mut Parts<'s>) -> Option<Text> {
         parts.value().map(|node| self.text(&node))
@@ -213,6 +221,11 @@ pub(super) fn statement(reader: &mut Reader<'_>, item: &Item) -> Option<Statemen
         Opening::Hardware => reader.hardware(item).map(Statement::Hardware),
         Opening::Step => reader.step(item).map(Statement::Step),
         Opening::Require => reader.require(item).map(Statement::Require),
+        Opening::Load => reader.load(item).map(Statement::Load),
+        Opening::Clearance => reader.clearance(item).map(Statement::Clearance),
+        Opening::Hold => reader
+            .hold(item)
+            .map(|hold| Statement::Hold(Box::new(hold))),
     }
 }
 

@@ -14,11 +14,18 @@ impl<'s> Reader<'s> {
         let head = self.head(Rule::only_join_head, item, Opening::Join);
         let settings = self.join_lines(item);
         let mut head = head?;
+        let (parts, to) = (self.placed_list(&mut head)?, self.placed_list(&mut head)?);
+        let kind = head.name()?;
+        let mut using = Vec::new();
+        if let Some(items) = head.take(Rule::using) {
+            let mut items = items.parts();
+            using.extend(std::iter::from_fn(|| items.name()));
+        }
         Some(Join {
-            parts: self.placed_list(&mut head)?,
-            to: self.placed_list(&mut head)?,
-            kind: head.name()?,
-            using: head.take(Rule::using).and_then(|node| node.parts().name()),
+            parts,
+            to,
+            kind,
+            using,
             settings,
             span: self.span(&item.whole()),
         })
@@ -31,7 +38,7 @@ impl<'s> Reader<'s> {
 
     #[expect(
         clippy::wildcard_enum_match_arm,
-        reason = "of all rules of the grammar, a line of a joint is one of these six"
+        reason = "of all rules of the grammar, a line of a joint is one of these seven"
     )]
     fn join_line(&mut self, item: &Item) -> Option<JoinSetting> {
         let node = self.line(Rule::only_join_line, item, BlockKind::Join)?;
@@ -39,11 +46,15 @@ impl<'s> Reader<'s> {
         let mut parts = node.parts();
         let kind = match rule {
             Rule::glue => JoinSettingKind::Glue,
-            Rule::joint_depth => JoinSettingKind::Depth(self.next_expr(&mut parts)?),
+            Rule::joint_size => JoinSettingKind::Size {
+                word: parts.name()?,
+                size: self.next_expr(&mut parts)?,
+            },
             Rule::fastener_count => JoinSettingKind::Count(self.next_expr(&mut parts)?),
             Rule::inset => JoinSettingKind::Inset(self.next_expr(&mut parts)?),
             Rule::drilled_from => JoinSettingKind::From(parts.name()?),
             Rule::through => JoinSettingKind::Through(self.placed(parts.value()?)?),
+            Rule::allow => JoinSettingKind::Allow(self.allow(&mut parts)?),
             _ => return None,
         };
         Some(JoinSetting {
@@ -73,7 +84,7 @@ impl<'s> Reader<'s> {
 
     #[expect(
         clippy::wildcard_enum_match_arm,
-        reason = "of all rules of the grammar, a line of hardware is one of these three"
+        reason = "of all rules of the grammar, a line of hardware is one of these five"
     )]
     fn hardware_line(&mut self, item: &Item) -> Option<HardwareSetting> {
         let node = self.line(Rule::only_hardware_line, item, BlockKind::Hardware)?;
@@ -89,6 +100,8 @@ impl<'s> Reader<'s> {
                 price: self.optional(&mut parts, Rule::price)?,
             },
             Rule::goods_used => HardwareSettingKind::Use(self.next_expr(&mut parts)?),
+            Rule::gauge => HardwareSettingKind::Gauge(self.next_expr(&mut parts)?),
+            Rule::allow => HardwareSettingKind::Allow(self.allow(&mut parts)?),
             _ => return None,
         };
         Some(HardwareSetting {

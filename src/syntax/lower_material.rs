@@ -28,7 +28,7 @@ impl<'s> Reader<'s> {
 
     #[expect(
         clippy::wildcard_enum_match_arm,
-        reason = "of all rules of the grammar, a line of a material is one of these nine"
+        reason = "of all rules of the grammar, a line of a material is one of these twelve"
     )]
     fn material_line(&mut self, item: &Item) -> Option<MaterialSetting> {
         let node = self.line(Rule::only_material_line, item, BlockKind::Material)?;
@@ -47,6 +47,9 @@ impl<'s> Reader<'s> {
             Rule::trim => MaterialSetting::Trim(self.next_expr(&mut parts)?),
             Rule::grain => MaterialSetting::Grain(grain(&mut parts)?),
             Rule::density => MaterialSetting::Density(self.next_expr(&mut parts)?),
+            Rule::species => MaterialSetting::Species(parts.name()?),
+            Rule::sawn => MaterialSetting::Sawn(parts.name()?),
+            Rule::allow => MaterialSetting::Allow(self.allow(&mut parts)?),
             _ => return None,
         })
     }

@@ -53,7 +53,7 @@ impl<'s> Reader<'s> {
 
     #[expect(
         clippy::wildcard_enum_match_arm,
-        reason = "of all rules of the grammar, a line of a part is one of these fifteen"
+        reason = "of all rules of the grammar, a line of a part is one of these seventeen"
     )]
     fn part_line_kind(&mut self, node: Node<'s>) -> Option<PartLineKind> {
         let rule = node.rule();
@@ -99,6 +99,14 @@ impl<'s> Reader<'s> {
                 thickness: self.next_expr(&mut parts)?,
                 width: self.optional(&mut parts, Rule::tenon_width)?,
             },
+            Rule::band => {
+                let sides = std::iter::from_fn(|| parts.take(Rule::side));
+                PartLineKind::Band {
+                    sides: sides.map(|side| side.name()).collect(),
+                    hardware: parts.name()?,
+                }
+            }
+            Rule::allow => PartLineKind::Allow(self.allow(&mut parts)?),
             _ => return None,
         })
     }

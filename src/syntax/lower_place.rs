@@ -41,7 +41,7 @@ impl<'s> Reader<'s> {
 
     #[expect(
         clippy::wildcard_enum_match_arm,
-        reason = "of all rules of the grammar, a line of a placement is one of these four"
+        reason = "of all rules of the grammar, a line of a placement is one of these five"
     )]
     fn place_line(&mut self, item: &Item) -> Option<PlaceLine> {
         let node = self.line(Rule::only_place_line, item, BlockKind::Place)?;
@@ -61,6 +61,7 @@ impl<'s> Reader<'s> {
                 position: self.next_expr(&mut parts)?,
             },
             Rule::removable => PlaceLineKind::Removable,
+            Rule::allow => PlaceLineKind::Allow(self.allow(&mut parts)?),
             _ => return None,
         };
         Some(PlaceLine {

@@ -30,7 +30,7 @@ impl<'s> Reader<'s> {
 
     #[expect(
         clippy::wildcard_enum_match_arm,
-        reason = "of all rules of the grammar, a line of a plan is one of these seven"
+        reason = "of all rules of the grammar, a line of a plan is one of these eleven"
     )]
     fn plan_line(&mut self, item: &Item) -> Option<PlanSetting> {
         let node = self.line(Rule::only_plan_line, item, BlockKind::Plan)?;
@@ -52,6 +52,14 @@ impl<'s> Reader<'s> {
             Rule::projection => PlanSetting::Projection(parts.name()?),
             Rule::level => PlanSetting::Level(self.next_text(&mut parts)?),
             Rule::about => PlanSetting::About(self.slotted(&parts.value()?)),
+            Rule::spares => PlanSetting::Spares {
+                count: self.next_expr(&mut parts)?,
+                of: self.next_expr(&mut parts)?,
+            },
+            Rule::humidity => {
+                PlanSetting::Humidity(self.next_expr(&mut parts)?, self.next_expr(&mut parts)?)
+            }
+            Rule::allow => PlanSetting::Allow(self.allow(&mut parts)?),
             _ => return None,
         })
     }

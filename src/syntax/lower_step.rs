@@ -26,7 +26,7 @@ impl<'s> Reader<'s> {
 
     #[expect(
         clippy::wildcard_enum_match_arm,
-        reason = "of all rules of the grammar, a line of a step is one of these nine"
+        reason = "of all rules of the grammar, a line of a step is one of these ten"
     )]
     fn step_line(&mut self, item: &Item) -> Option<StepLine> {
         let node = self.line(Rule::only_step_line, item, BlockKind::Step)?;
@@ -58,6 +58,7 @@ impl<'s> Reader<'s> {
                 word: parts.name()?,
                 text: self.slotted(&parts.value()?),
             },
+            Rule::allow => StepLineKind::Allow(self.allow(&mut parts)?),
             _ => return None,
         };
         Some(StepLine {

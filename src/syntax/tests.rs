@@ -128,6 +128,9 @@ fn every_form_is_read_and_kept() {
             Statement::Step(step) => assert_eq!(step.lines.len(), count(BlockKind::Step)),
             Statement::Param(param) => assert!(param.range.is_some() && param.about.is_some()),
             Statement::Require(require) => assert!(require.because.is_some()),
+            Statement::Load(load) => assert!(load.sag.is_some()),
+            Statement::Clearance(clearance) => assert!(clearance.low != clearance.high),
+            Statement::Hold(hold) => assert!(hold.clear.is_none()),
             Statement::Let(_) => {}
         }
     }

@@ -43,6 +43,68 @@ pub enum Statement {
     Step(Step),
     /// `require a < b`
     Require(Require),
+    /// `load shelves 12 kg`
+    Load(Load),
+    /// `clearance a to b from 1 mm to 2 mm`
+    Clearance(Clearance),
+    /// `hold "Tray" 400 mm by 300 mm by 60 mm between …`
+    Hold(Box<Hold>),
+}
+
+/// `allow H002 because "…"`: a finding of its block that is meant to be so.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Allow {
+    /// The finding's code.
+    pub code: Name,
+    /// Why it is meant so.
+    pub because: Text,
+}
+
+/// `load shelves 12 kg at middle sag 2 mm`
+#[derive(Clone, Debug, PartialEq)]
+pub struct Load {
+    /// What carries it, each piece as much.
+    pub pieces: Vec<PlacedRef>,
+    /// How much.
+    pub mass: Expr,
+    /// In one place in the middle, not spread over the piece.
+    pub at_middle: bool,
+    /// The most it may bend.
+    pub sag: Option<Expr>,
+    /// The whole statement.
+    pub span: Span,
+}
+
+/// `clearance a to b from low to high because "…"`
+#[derive(Clone, Debug, PartialEq)]
+pub struct Clearance {
+    /// The face of one part.
+    pub from: Expr,
+    /// The face of the other.
+    pub to: Expr,
+    /// The least distance.
+    pub low: Expr,
+    /// The largest distance.
+    pub high: Expr,
+    /// Why.
+    pub because: Option<Text>,
+    /// The whole statement.
+    pub span: Span,
+}
+
+/// `hold "Tray" 400 mm by 300 mm by 60 mm between a and b, c and d, e and f clear 10 mm`
+#[derive(Clone, Debug, PartialEq)]
+pub struct Hold {
+    /// What is to go in.
+    pub title: Text,
+    /// Its three sizes, in the order of the rooms.
+    pub sizes: [Expr; 3],
+    /// The two faces on each side of it.
+    pub rooms: [(Expr, Expr); 3],
+    /// Room that must be left over on each way.
+    pub clear: Option<Expr>,
+    /// The whole statement.
+    pub span: Span,
 }
 
 /// An expression.
@@ -152,6 +214,17 @@ pub enum PlanSetting {
     Level(Text),
     /// `about "…{width}…"`
     About(SlottedText),
+    /// `spares 1 per 20`: fasteners bought beyond those used.
+    Spares {
+        /// So many …
+        count: Expr,
+        /// … for every so many used.
+        of: Expr,
+    },
+    /// `humidity from 30 to 65`: relative, in per cent, where the piece will stand.
+    Humidity(Expr, Expr),
+    /// `allow R001 because "…"`: in the whole plan.
+    Allow(Allow),
 }
 
 /// `param name = value from low to high "what it is"`
@@ -223,6 +296,12 @@ pub enum MaterialSetting {
     Grain(Name),
     /// `density 680 kg/m3`
     Density(Expr),
+    /// `species hard_maple`: whose figures of weight, stiffness and movement hold.
+    Species(Name),
+    /// `sawn flat` or `sawn quarter`: how the rings lie in a board.
+    Sawn(Name),
+    /// `allow H002 because "…"`
+    Allow(Allow),
 }
 
 /// `place name[i in 1..count] = part mirrored { … }`
@@ -288,6 +367,8 @@ pub enum PlaceLineKind {
     },
     /// `removable`: held by its place alone, taken out in use.
     Removable,
+    /// `allow F002 because "…"`
+    Allow(Allow),
 }
 
 /// A placed part or all of a repeated one: `left`, `shelves`, `shelves[2]`.
@@ -308,10 +389,10 @@ pub struct Join {
     pub parts: Vec<PlacedRef>,
     /// The parts they are joined to: the side that gets the dado.
     pub to: Vec<PlacedRef>,
-    /// `glue`, `screws`, `pocket_screws`, `dado`, `groove`, `rabbet`, `dowels`, `loose_tenons`.
+    /// One of the grammar's kinds of joint: `glue`, `screws`, `dado`, …
     pub kind: Name,
     /// The hardware used.
-    pub using: Option<Name>,
+    pub using: Vec<Name>,
     /// Its lines.
     pub settings: Vec<JoinSetting>,
     /// The whole statement.
@@ -332,8 +413,13 @@ pub struct JoinSetting {
 pub enum JoinSettingKind {
     /// `glue`
     Glue,
-    /// `depth 6 mm`
-    Depth(Expr),
+    /// `depth 6 mm`, `width 60 mm`, `thickness 12 mm`, `play 1 mm`
+    Size {
+        /// Which.
+        word: Name,
+        /// How much.
+        size: Expr,
+    },
     /// `count 3`: fasteners in each contact.
     Count(Expr),
     /// `inset 40 mm`: of the first and last fastener from the ends of the contact.
@@ -342,6 +428,8 @@ pub enum JoinSettingKind {
     From(Name),
     /// `through left`: the placed part a screw passes through first.
     Through(PlacedRef),
+    /// `allow H002 because "…"`
+    Allow(Allow),
 }
 
 /// `hardware name is kind "Printed name" { … }`
@@ -349,7 +437,7 @@ pub enum JoinSettingKind {
 pub struct Hardware {
     /// Its name.
     pub name: Name,
-    /// `wood_screw`, `pocket_screw`, `dowel`, `loose_tenon` or `goods`.
+    /// One of the grammar's kinds of hardware: `wood_screw`, `dowel`, `goods`, …
     pub kind: Name,
     /// The printed name.
     pub title: Option<Text>,
@@ -388,6 +476,10 @@ pub enum HardwareSettingKind {
     },
     /// `use 4`: goods counted beside the joints.
     Use(Expr),
+    /// `gauge 8`: an inch wood screw by its number.
+    Gauge(Expr),
+    /// `allow H002 because "…"`
+    Allow(Allow),
 }
 
 /// `step "Title" { … }`
@@ -457,6 +549,8 @@ pub enum StepLineKind {
         /// What to beware of and how.
         text: SlottedText,
     },
+    /// `allow C003 because "…"`
+    Allow(Allow),
 }
 
 /// A quoted text with expressions in braces; `{{` is a brace.

@@ -1,6 +1,6 @@
 //! The part of the syntax tree that describes parts: sizes, and what is cut into them.
 
-use super::tree::{Expr, Name, Text};
+use super::tree::{Allow, Expr, Name, Text};
 use crate::source::Span;
 
 /// `part name from material "Printed name" { … }`
@@ -168,6 +168,15 @@ pub enum PartLineKind {
         /// Along the part's width; as wide as the part where it is not said.
         width: Option<Expr>,
     },
+    /// `band near, far with tape`: edges covered with a strip of edge band.
+    Band {
+        /// The edges and ends.
+        sides: Vec<Name>,
+        /// The band, an item of hardware.
+        hardware: Name,
+    },
+    /// `allow D004 because "…"`
+    Allow(Allow),
 }
 
 /// A size: given, or spanned between two placed faces.

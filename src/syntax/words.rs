@@ -18,10 +18,13 @@ pub(super) enum Opening {
     Hardware,
     Step,
     Require,
+    Load,
+    Clearance,
+    Hold,
 }
 
 impl Opening {
-    pub(super) const ALL: [Self; 10] = [
+    pub(super) const ALL: [Self; 13] = [
         Self::Plan,
         Self::Param,
         Self::Let,
@@ -32,6 +35,9 @@ impl Opening {
         Self::Hardware,
         Self::Step,
         Self::Require,
+        Self::Load,
+        Self::Clearance,
+        Self::Hold,
     ];
 
     /// The word it begins with.
@@ -47,6 +53,9 @@ impl Opening {
             Self::Hardware => "hardware",
             Self::Step => "step",
             Self::Require => "require",
+            Self::Load => "load",
+            Self::Clearance => "clearance",
+            Self::Hold => "hold",
         }
     }
 
@@ -63,6 +72,9 @@ impl Opening {
             Self::Hardware => r#"hardware long is wood_screw "Screw 4 x 40" { … }"#,
             Self::Step => r#"step "Fit the shelves" { … }"#,
             Self::Require => r#"require shelf.depth <= side.width because "it must not stick out""#,
+            Self::Load => "load shelves 12 kg sag 2 mm",
+            Self::Clearance => "clearance door.right to side.left from 1.5 mm to 3 mm",
+            Self::Hold => HOLD,
         }
     }
 
@@ -76,7 +88,9 @@ impl Opening {
             Self::Join => Some(BlockKind::Join),
             Self::Hardware => Some(BlockKind::Hardware),
             Self::Step => Some(BlockKind::Step),
-            Self::Param | Self::Let | Self::Require => None,
+            Self::Param | Self::Let | Self::Require | Self::Load | Self::Clearance | Self::Hold => {
+                None
+            }
         }
     }
 
@@ -84,7 +98,14 @@ impl Opening {
     pub(super) const fn needs_block(self) -> bool {
         match self {
             Self::Plan | Self::Material | Self::Part | Self::Place | Self::Step => true,
-            Self::Param | Self::Let | Self::Require | Self::Join | Self::Hardware => false,
+            Self::Param
+            | Self::Let
+            | Self::Require
+            | Self::Load
+            | Self::Clearance
+            | Self::Hold
+            | Self::Join
+            | Self::Hardware => false,
         }
     }
 
@@ -93,6 +114,9 @@ impl Opening {
         Self::ALL.into_iter().find(|opening| opening.word() == word)
     }
 }
+
+const HOLD: &str = "hold \"Tray\" 400 mm by 300 mm by 60 mm between left.right and right.left, \
+                    left.front and left.back, floor.top and shelf.bottom";
 
 /// What holds lines.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -122,7 +146,15 @@ const PLAN: &[Line] = &[
     ("projection", "projection first"),
     ("level", r#"level "beginner""#),
     ("about", r#"about "A wall shelf for trays of seedlings.""#),
+    ("spares", "spares 1 per 20"),
+    ("humidity", "humidity from 30 to 65"),
+    ALLOW,
 ];
+/// A line of every block.
+const ALLOW: Line = (
+    "allow",
+    r#"allow H002 because "the plate carries the load""#,
+);
 const MATERIAL: &[Line] = &[
     ("name", r#"name "Birch plywood 18 mm""#),
     ("thickness", "thickness 18 mm"),
@@ -133,6 +165,9 @@ const MATERIAL: &[Line] = &[
     ("trim", "trim 10 mm"),
     ("grain", "grain along length"),
     ("density", "density 680 kg/m3"),
+    ("species", "species hard_maple"),
+    ("sawn", "sawn flat"),
+    ALLOW,
 ];
 const PART: &[Line] = &[
     ("length", "length 300 mm grain"),
@@ -164,6 +199,8 @@ const PART: &[Line] = &[
         "tenon",
         "tenon at head length 30 mm thickness 12 mm width 60 mm",
     ),
+    ("band", "band near, far with tape"),
+    ALLOW,
 ];
 const HOLE: &str = "hole on face diameter 20 mm depth 12 mm at 40 mm from foot, 30 mm from near";
 const HOLES: &str = "holes on face diameter 5 mm depth 12 mm grid 2 by 14 pitch 224 mm by 32 mm \
@@ -185,14 +222,19 @@ const PLACE: &[Line] = &[
     ("top", "top at height"),
     ("centre", "centre across at width / 2"),
     ("removable", "removable"),
+    ALLOW,
 ];
 const JOIN: &[Line] = &[
     ("glue", "glue"),
     ("depth", "depth 6 mm"),
+    ("width", "width 60 mm"),
+    ("thickness", "thickness 12 mm"),
+    ("play", "play 1 mm"),
     ("count", "count 3"),
     ("inset", "inset 40 mm"),
     ("from", "from back"),
     ("through", "through left"),
+    ALLOW,
 ];
 const HARDWARE: &[Line] = &[
     ("diameter", "diameter 4 mm"),
@@ -202,8 +244,10 @@ const HARDWARE: &[Line] = &[
     ("head", "head 8 mm"),
     ("pilot", "pilot 2.5 mm"),
     ("clearance", "clearance 4.5 mm"),
+    ("gauge", "gauge 8"),
     ("pack", "pack 50 price 3.20 EUR"),
     ("use", "use 4"),
+    ALLOW,
 ];
 const STEP: &[Line] = &[
     ("add", "add shelves, back"),
@@ -221,6 +265,7 @@ const STEP: &[Line] = &[
         "caution",
         r#"caution warning "The edge is sharp: wear gloves.""#,
     ),
+    ALLOW,
 ];
 
 impl BlockKind {

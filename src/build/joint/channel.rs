@@ -8,6 +8,7 @@ use crate::build::types::Contact;
 use crate::finding::Finding;
 use crate::geometry::{Axis, Interval, Side};
 use crate::model::{FeatureShape, JoinDesign, Pocket, PocketKind, plane_axes};
+use crate::units::Length;
 
 /// Where the channel must lie.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -21,7 +22,10 @@ pub(super) enum Reach {
 /// Lets the coming piece reach the floor of its channel.
 pub(super) fn grow(join: &JoinDesign, contact: &Contact, part: &mut Piece<'_>) {
     if let Some((depth, _)) = join.depth {
-        part.grow(part.side(contact.direction), depth);
+        // A panel that must be free to swell stays short of the floor of its groove.
+        let play = join.play.map_or(Length::ZERO, |(play, _)| play);
+        let reach = (depth - play).max(Length::ZERO);
+        part.grow(part.side(contact.direction), reach + contact.gap);
     }
 }
 

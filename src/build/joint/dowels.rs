@@ -1,17 +1,14 @@
 //! Dowels: a row of blind holes in each piece, facing each other.
 
+use super::bench::{Bench, moved};
+use super::holes::Bore;
 use super::inserted::{GLUE_ROOM, halve};
-use super::screws::on_plane;
-use super::{Bench, moved};
-use crate::build::piece::Piece;
-use crate::build::types::Fastener;
-use crate::geometry::Direction;
-use crate::model::{FeatureShape, HolePurpose, Holes};
-use crate::units::Length;
+use crate::build::types::{Fastener, HardwareKind};
+use crate::model::HolePurpose;
 
 /// Drills both pieces and sets the dowels.
 pub(super) fn make(bench: &mut Bench<'_, '_>) {
-    let Some((id, dowel)) = bench.item else {
+    let Some((id, dowel)) = bench.item(HardwareKind::Dowel) else {
         return;
     };
     let (diameter, length) = (
@@ -32,21 +29,9 @@ pub(super) fn make(bench: &mut Bench<'_, '_>) {
         driven: towards,
     }));
     let span = bench.join.span;
-    let row = |piece: &Piece<'_>, facing: Direction, depth: Length| {
-        let side = piece.side(facing);
-        FeatureShape::Holes(Holes {
-            side,
-            diameter,
-            depth: Some(depth + GLUE_ROOM),
-            counterbore: None,
-            countersink: None,
-            positions: on_plane(side, points.iter().map(|point| piece.point_in_part(point))),
-            grid: None,
-            purpose: HolePurpose::Dowel,
-        })
-    };
-    let in_part = row(bench.part, towards, insertion.part);
+    let hole = |depth| Bore::plain(HolePurpose::Dowel, diameter, Some(depth + GLUE_ROOM));
+    let in_part = hole(insertion.part).row(bench.part, towards, &points);
     bench.part.cut(in_part, span);
-    let in_to = row(bench.to, towards.opposite(), insertion.to);
+    let in_to = hole(insertion.to).row(bench.to, towards.opposite(), &points);
     bench.to.cut(in_to, span);
 }

@@ -1,10 +1,11 @@
 //! Loose tenons: a row of mortises in each piece, facing each other.
 
+use super::bench::{Bench, moved};
 use super::inserted::{GLUE_ROOM, halve};
-use super::{Bench, long_and_short, moved};
 use crate::build::findings::FASTENERS_DO_NOT_FIT;
 use crate::build::piece::Piece;
-use crate::build::types::Fastener;
+use crate::build::spacing::long_and_short;
+use crate::build::types::{Fastener, HardwareKind};
 use crate::finding::Finding;
 use crate::geometry::{Direction, Interval};
 use crate::model::{FeatureShape, Pocket, PocketKind};
@@ -12,7 +13,7 @@ use crate::units::Length;
 
 /// Cuts the mortises and sets the tenons, broad side along the contact.
 pub(super) fn make(bench: &mut Bench<'_, '_>) {
-    let Some((id, tenon)) = bench.item else {
+    let Some((id, tenon)) = bench.item(HardwareKind::LooseTenon) else {
         return;
     };
     let sizes = [tenon.width, tenon.thickness, tenon.length].map(Option::unwrap_or_default);

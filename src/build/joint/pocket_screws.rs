@@ -1,9 +1,9 @@
 //! Pocket screws: slanted, stepped holes in the coming piece, out through its end.
 
-use super::{Bench, moved};
+use super::bench::{Bench, moved};
 use crate::build::drilling::drilling;
 use crate::build::findings::POCKET_FACE;
-use crate::build::types::Fastener;
+use crate::build::types::{Fastener, HardwareKind};
 use crate::finding::Finding;
 use crate::geometry::{Axis, Direction, Side};
 use crate::model::{FeatureShape, PocketScrewHole};
@@ -19,7 +19,7 @@ const FLOOR: Length = Length::from_mm(3);
 
 /// Drills the coming piece and sets the screws.
 pub(super) fn make(bench: &mut Bench<'_, '_>) {
-    let Some((id, screw)) = bench.item else {
+    let Some((id, screw)) = bench.item(HardwareKind::PocketScrew) else {
         return;
     };
     let length = screw.length.unwrap_or_default();

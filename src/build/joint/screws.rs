@@ -1,100 +1,74 @@
 //! Screws through one piece into the other: a clearance hole with a countersink in the first, a
-//! pilot hole in the second.
+//! pilot hole in the second. With plugs, the heads lie deeper and a plug covers each.
 
-use super::{Bench, moved};
+use super::bench::{Bench, Passing, moved};
+use super::holes::Bore;
 use crate::build::drilling::drilling;
-use crate::build::types::Fastener;
-use crate::geometry::{PlanePoint, Side};
-use crate::model::{FeatureShape, HolePurpose, Holes, plane_axes};
+use crate::build::types::{Fastener, HardwareKind};
+use crate::model::HolePurpose;
 use crate::units::Length;
 
 /// Drills both pieces and sets the screws.
 pub(super) fn make(bench: &mut Bench<'_, '_>) {
-    let Some((id, screw)) = bench.item else {
+    let Some((id, screw)) = bench.item(HardwareKind::WoodScrew) else {
         return;
     };
     let holes = drilling(screw);
     let length = screw.length.unwrap_or_default();
-    let towards = bench.contact.direction;
-    let (part_depth, to_depth) = (
-        bench.part.depth_along(towards),
-        bench.to.depth_along(towards),
-    );
-    // The thinner piece is the one a screw passes through, unless the author says otherwise.
-    let through_part = if bench.join.through.contains(&bench.part_id) {
-        true
-    } else if bench.join.through.contains(&bench.to_id) {
-        false
-    } else {
-        part_depth <= to_depth
-    };
-    let (driven, thickness) = if through_part {
-        (towards, part_depth)
-    } else {
-        (towards.opposite(), to_depth)
-    };
-    let Some(points) = bench.points_along(holes.clearance) else {
+    let Passing {
+        through_part,
+        driven,
+        thickness,
+    } = bench.passing();
+    let plug = bench.item(HardwareKind::Plug);
+    // A plug lies over the head, which sits on the floor of its hole.
+    let sunk = plug.map_or(Length::ZERO, |(_, plug)| plug.length.unwrap_or_default());
+    let breadth = plug
+        .and_then(|(_, plug)| plug.diameter)
+        .map_or(holes.clearance, |diameter| diameter.max(holes.clearance));
+    let Some(points) = bench.points_along(breadth) else {
         return;
     };
-    let heads: Vec<[Length; 3]> = points
+    let surface: Vec<[Length; 3]> = points
         .iter()
         .map(|point| moved(*point, driven.opposite(), thickness))
         .collect();
-    bench.fasteners.extend(heads.iter().map(|head| Fastener {
-        hardware: id,
-        from: *head,
-        to: moved(*head, driven, length),
-        driven,
-    }));
+    for at in &surface {
+        let head = moved(*at, driven, sunk);
+        bench.fasteners.push(Fastener {
+            hardware: id,
+            from: head,
+            to: moved(head, driven, length),
+            driven,
+        });
+        if let Some((plug, _)) = plug {
+            bench.fasteners.push(Fastener {
+                hardware: plug,
+                from: *at,
+                to: head,
+                driven,
+            });
+        }
+    }
     let span = bench.join.span;
     let (first, second) = if through_part {
         (&mut *bench.part, &mut *bench.to)
     } else {
         (&mut *bench.to, &mut *bench.part)
     };
-    let entry = first.side(driven.opposite());
-    let positions = on_plane(entry, heads.iter().map(|head| first.point_in_part(head)));
-    first.cut(
-        FeatureShape::Holes(Holes {
-            side: entry,
-            diameter: holes.clearance,
-            depth: None,
-            counterbore: None,
-            countersink: Some(holes.head),
-            positions,
-            grid: None,
-            purpose: HolePurpose::Clearance,
-        }),
-        span,
-    );
-    let bite = length - thickness;
+    let mouth = plug.and_then(|(_, plug)| plug.diameter);
+    let clearance = Bore {
+        counterbore: mouth.map(|diameter| (diameter, sunk)),
+        countersink: mouth.is_none().then_some(holes.head),
+        ..Bore::plain(HolePurpose::Clearance, holes.clearance, None)
+    };
+    let row = clearance.row(first, driven.opposite(), &surface);
+    first.cut(row, span);
+    let bite = length + sunk - thickness;
     if bite.is_positive() {
-        let entry = second.side(driven.opposite());
-        let positions = on_plane(entry, points.iter().map(|at| second.point_in_part(at)));
-        let limit = second.depth_along(driven);
-        second.cut(
-            FeatureShape::Holes(Holes {
-                side: entry,
-                diameter: holes.pilot,
-                depth: Some(bite.min(limit)),
-                counterbore: None,
-                countersink: None,
-                positions,
-                grid: None,
-                purpose: HolePurpose::Pilot,
-            }),
-            span,
-        );
+        let depth = bite.min(second.depth_along(driven));
+        let pilot = Bore::plain(HolePurpose::Pilot, holes.pilot, Some(depth));
+        let row = pilot.row(second, driven.opposite(), &points);
+        second.cut(row, span);
     }
-}
-
-/// Points of the part's frame as positions in the plane of a side.
-pub(super) fn on_plane(side: Side, points: impl Iterator<Item = [Length; 3]>) -> Vec<PlanePoint> {
-    let [x, y] = plane_axes(side);
-    points
-        .map(|point| {
-            let at = |index: usize| point.get(index).copied().unwrap_or_default();
-            PlanePoint::new(at(x.index()), at(y.index()))
-        })
-        .collect()
 }

@@ -50,6 +50,14 @@ pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
             }
         }
     });
+    // What moves on another part keeps a gap to it.
+    for joint in &facts.build.joints {
+        for id in [joint.part, joint.to] {
+            if let Some(slot) = touched.get_mut(id.0) {
+                *slot = true;
+            }
+        }
+    }
     for (piece, touched) in placed.iter().zip(touched) {
         if !touched {
             let message = format!("`{}` touches no other part", piece.name);
