@@ -60,63 +60,25 @@ enum When {
     Complete,
 }
 
+/// The rules of a group, by the names of their files.
+macro_rules! rules {
+    ($( $when:ident $file:ident )+) => {
+        pub(super) static RULES: &[$crate::rules::Rule] = &[
+            $( ($crate::rules::When::$when, $file::PAGES, $file::check) ),+
+        ];
+    };
+}
+use rules;
+
 /// Every rule, in the order of the folders.
-static RULES: &[Rule] = &[
-    (
-        When::Always,
-        fits::parts_overlap::PAGES,
-        fits::parts_overlap::check,
-    ),
-    (
-        When::Complete,
-        fits::part_floats_free::PAGES,
-        fits::part_floats_free::check,
-    ),
-    (
-        When::Always,
-        fits::requirement_not_met::PAGES,
-        fits::requirement_not_met::check,
-    ),
-    (
-        When::Always,
-        holds::screw_comes_through::PAGES,
-        holds::screw_comes_through::check,
-    ),
-    (
-        When::Always,
-        holds::screw_too_short::PAGES,
-        holds::screw_too_short::check,
-    ),
-    (
-        When::Always,
-        making::step_adds_twice::PAGES,
-        making::step_adds_twice::check,
-    ),
-    (
-        When::Complete,
-        making::part_never_added::PAGES,
-        making::part_never_added::check,
-    ),
-    (
-        When::Always,
-        making::step_without_text::PAGES,
-        making::step_without_text::check,
-    ),
-    (
-        When::Always,
-        reading::no_revision::PAGES,
-        reading::no_revision::check,
-    ),
-    (
-        When::Complete,
-        reading::unused_name::PAGES,
-        reading::unused_name::check,
-    ),
-];
+fn all() -> impl Iterator<Item = &'static Rule> {
+    let groups = [fits::RULES, holds::RULES, making::RULES, reading::RULES];
+    groups.into_iter().flatten()
+}
 
 /// The pages of every rule.
 pub fn pages() -> impl Iterator<Item = &'static Page> {
-    let rules = RULES.iter().flat_map(|(_, pages, _)| pages.iter().copied());
+    let rules = all().flat_map(|(_, pages, _)| pages.iter().copied());
     rules.chain(allowed::PAGES.iter().copied())
 }
 
@@ -126,7 +88,7 @@ pub fn pages() -> impl Iterator<Item = &'static Page> {
 pub fn check(facts: &Facts<'_>, earlier: &Findings) -> Outcome<Option<SoundBuild>> {
     let mut findings = Findings::new();
     let complete = !earlier.has_errors();
-    for (when, _, rule) in RULES {
+    for (when, _, rule) in all() {
         if complete || *when == When::Always {
             rule(facts, &mut findings);
         }

@@ -3,3 +3,8 @@
 pub mod screw_comes_through;
 pub mod screw_too_short;
 mod screwed;
+
+super::rules! {
+    Always screw_comes_through
+    Always screw_too_short
+}

@@ -2,3 +2,8 @@
 
 pub mod no_revision;
 pub mod unused_name;
+
+super::rules! {
+    Always no_revision
+    Complete unused_name
+}
