@@ -2,6 +2,7 @@
 //!
 //! The road of the data, one module a stage, is drawn in `DEVELOPERS.md`.
 
+pub mod behaviour;
 pub mod build;
 pub mod caution;
 pub mod cli;

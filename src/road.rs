@@ -5,6 +5,7 @@
 
 use std::collections::BTreeMap;
 
+use crate::behaviour::{self, Behaviour};
 use crate::build::{self, Build, Paper};
 use crate::caution;
 use crate::display::Figure;
@@ -30,6 +31,8 @@ pub struct Checked {
     pub solids: Solids,
     /// Its cut list, layouts and purchases.
     pub stock: Stock,
+    /// What it weighs, how far it bends and moves.
+    pub behaviour: Behaviour,
     /// What was found and is meant to be so.
     pub allowed: Vec<Allowed>,
 }
@@ -61,11 +64,13 @@ pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<
     findings.append(solids.findings);
     let stock = stock::lay_out(&built.value);
     findings.append(stock.findings);
+    let behaviour = behaviour::work_out(&model.value, &built.value, &solids.value);
     let facts = Facts {
         model: &model.value,
         build: &built.value,
         solids: &solids.value,
         stock: &stock.value,
+        behaviour: &behaviour,
     };
     let sound = rules::check(&facts, &findings);
     findings.append(sound.findings);
@@ -79,6 +84,7 @@ pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<
         sound: sound.value.filter(|_| !findings.has_errors()),
         solids: solids.value,
         stock: stock.value,
+        behaviour,
         allowed: set_aside.value,
     };
     Outcome { value, findings }

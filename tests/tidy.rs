@@ -28,9 +28,27 @@ fn rust_files(folder: &Path) -> Vec<PathBuf> {
 /// The ground floor, then the road: a room may use what stands before it, and itself.
 ///
 /// `finding` is on the ground floor, but its catalogue names the pages of every room.
-const ROOMS: [&str; 20] = [
-    "units", "wood", "geometry", "source", "finding", "display", "text", "syntax", "model",
-    "build", "solid", "stock", "rules", "caution", "drawing", "document", "page", "pdf", "road",
+const ROOMS: [&str; 21] = [
+    "units",
+    "wood",
+    "geometry",
+    "source",
+    "finding",
+    "display",
+    "text",
+    "syntax",
+    "model",
+    "build",
+    "solid",
+    "stock",
+    "behaviour",
+    "rules",
+    "caution",
+    "drawing",
+    "document",
+    "page",
+    "pdf",
+    "road",
     "cli",
 ];
 

@@ -11,6 +11,7 @@ pub mod holds;
 pub mod making;
 pub mod reading;
 
+use crate::behaviour::Behaviour;
 use crate::build::Build;
 use crate::finding::{Findings, Outcome, Page};
 use crate::model::Model;
@@ -30,6 +31,8 @@ pub struct Facts<'f> {
     pub solids: &'f Solids,
     /// Its cut list, layouts and purchases.
     pub stock: &'f Stock,
+    /// What it weighs, how far it bends and moves.
+    pub behaviour: &'f Behaviour,
 }
 
 /// A build in which no rule found an error: the only kind that is drawn.
