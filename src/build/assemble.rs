@@ -138,6 +138,7 @@ fn make_joint<'m>(
         part: pair.part,
         to: pair.to,
         contact: pair.contact,
+        play: pair.join.play.map_or(Length::ZERO, |(play, _)| play),
         glued,
         glue_area: if glued { bench.glue_area } else { Area::ZERO },
         fasteners: bench.fasteners,

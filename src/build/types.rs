@@ -164,6 +164,8 @@ pub struct Joint {
     pub to: PlacedId,
     /// Where they touch.
     pub contact: Contact,
+    /// Room left in its cut for what moves: above a panel's edge in its groove.
+    pub play: Length,
     /// Glued as well.
     pub glued: bool,
     /// Where glue goes: the contact, and what the joint's cuts add to it; nothing where dry.

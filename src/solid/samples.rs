@@ -238,6 +238,7 @@ impl Build {
                 area,
                 gap: Length::ZERO,
             },
+            play: Length::ZERO,
             glued: true,
             glue_area: Area::ZERO,
             fasteners,

@@ -313,6 +313,7 @@ fn joints() -> Vec<Joint> {
             area: [stretch(18, 18), stretch(0, 280), stretch(200, 218)],
             gap: Length::ZERO,
         },
+        play: Length::ZERO,
         glued: kind == JointKind::Dado,
         glue_area: Area::ZERO,
         fasteners,

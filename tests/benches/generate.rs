@@ -58,6 +58,7 @@ material thin is sheet {
 
 hardware screw is wood_screw "Wood screw 4 x 30" { diameter 4 mm; length 30 mm; pack 200 price 9.80 EUR }
 hardware long  is wood_screw "Wood screw 4 x 45" { diameter 4 mm; length 45 mm; pack 100 price 6.50 EUR }
+hardware strap is wall_fixing "Furniture strap" { use 2 }
 "#;
 
 fn cabinet(text: &mut String, number: usize) {

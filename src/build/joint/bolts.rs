@@ -60,7 +60,7 @@ pub(super) fn make(bench: &mut Bench<'_, '_>) {
     first.cut(row, span);
     // The bolt's end needs its room behind the insert.
     let reach = insert_length.max(bolt_length - thickness) + UNDER_INSERT;
-    let depth = reach.min(second.depth_along(driven));
+    let depth = reach.min(second.depth_along(driven) - UNDER_INSERT);
     let row =
         Bore::plain(HolePurpose::Insert, hole, Some(depth)).row(second, driven.opposite(), &points);
     second.cut(row, span);

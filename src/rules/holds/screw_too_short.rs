@@ -45,7 +45,13 @@ pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
         let Some(diameter) = screw.item.diameter else {
             continue;
         };
-        let needed = (diameter * 6).min(screw.beyond * 2 / 3);
+        // A smooth nail needs more: ref: fasteners#M17 [M], EN 1995-1-1 8.3.1.
+        let times = if screw.joint.kind == crate::build::JointKind::Nails {
+            8
+        } else {
+            6
+        };
+        let needed = (diameter * times).min(screw.beyond * 2 / 3);
         if screw.bite >= needed
             || screw.joint.kind == crate::build::JointKind::PocketScrews
                 && screw.bite >= diameter * 3
