@@ -70,7 +70,7 @@ fn cabinet(text: &mut String, number: usize) {
         // A write into a string cannot fail.
         let _ = writeln!(
             text,
-            "join c{number}_left to c{before}_right by screws using screw {{ count 4; inset 60 mm }}"
+            "join c{number}_left to c{before}_right by screws using screw {{ count 3; inset 120 mm }}"
         );
     }
     text.push_str(
