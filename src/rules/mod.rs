@@ -9,6 +9,7 @@ pub mod allowed;
 pub mod fits;
 pub mod holds;
 pub mod making;
+pub mod moves;
 pub mod reading;
 
 use crate::behaviour::Behaviour;
@@ -75,7 +76,13 @@ use rules;
 
 /// Every rule, in the order of the folders.
 fn all() -> impl Iterator<Item = &'static Rule> {
-    let groups = [fits::RULES, holds::RULES, making::RULES, reading::RULES];
+    let groups = [
+        fits::RULES,
+        holds::RULES,
+        moves::RULES,
+        making::RULES,
+        reading::RULES,
+    ];
     groups.into_iter().flatten()
 }
 

@@ -1,11 +1,21 @@
 //! What can be made: steps in which every part comes in once, and says how.
 
+pub mod finer_than_a_shop;
+pub mod lost_in_rounding;
+pub mod out_of_reach;
 pub mod part_never_added;
+pub mod pulled_before_added;
 pub mod step_adds_twice;
 pub mod step_without_text;
+pub mod too_short_to_plane;
 
 super::rules! {
     Always step_adds_twice
     Complete part_never_added
     Always step_without_text
+    Complete pulled_before_added
+    Always too_short_to_plane
+    Always out_of_reach
+    Always finer_than_a_shop
+    Always lost_in_rounding
 }

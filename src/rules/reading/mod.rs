@@ -1,9 +1,13 @@
 //! What must read well: a revision, no name that leads nowhere.
 
 pub mod no_revision;
+pub mod revision_without_note;
+pub mod revisions_out_of_order;
 pub mod unused_name;
 
 super::rules! {
     Always no_revision
     Complete unused_name
+    Always revision_without_note
+    Always revisions_out_of_order
 }
