@@ -90,11 +90,12 @@ pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<
     Outcome { value, findings }
 }
 
-/// The drawings of a sound build, by name.
+/// The drawings of a sound build and the safety signs, by name.
 pub fn draw(checked: &Checked, sound: &SoundBuild, fonts: &Fonts) -> BTreeMap<String, Figure> {
     let build = sound.build();
     let mut figures = drawing::draw(sound, &checked.solids, fonts).figures;
     figures.extend(drawing::cutting_layouts(fonts, build, &checked.stock));
+    figures.extend(drawing::signs());
     figures
 }
 

@@ -1,6 +1,7 @@
 //! Mitres and bevels, sawn with the blade or the fence at an angle.
 
-use super::types::{Caution, Operation, Sign, plain};
+use super::sign::Sign;
+use super::types::{Caution, Operation, plain};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::model::{FeatureShape, SlopeKind};
@@ -23,7 +24,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
              side away from the tilt. Check the path of the blade with the power off. Never trap \
              the off-cut between blade and fence, and let the blade stop before you take it away.",
         ),
-        signs: vec![Sign::MANUAL, Sign::EARS, Sign::EYES],
+        signs: vec![Sign::Manual, Sign::Ears, Sign::Eyes],
         operation: Operation::Sawing,
         occasions,
     })

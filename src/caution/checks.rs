@@ -117,7 +117,7 @@ fn what_the_author_names_is_not_listed_twice() {
 #[test]
 fn signs_are_listed_once() {
     let signs = cautions().signs;
-    assert!(signs.contains(&Sign::EYES) && signs.contains(&Sign::EARS));
+    assert!(signs.contains(&Sign::Eyes) && signs.contains(&Sign::Ears));
     let mut unique = signs.clone();
     unique.dedup();
     assert_eq!(signs, unique);

@@ -1,6 +1,7 @@
 //! Boards and bars cut to length.
 
-use super::types::{Caution, Occasion, Operation, Sign, plain};
+use super::sign::Sign;
+use super::types::{Caution, Occasion, Operation, plain};
 use super::work::Work;
 use crate::build::SignalWord;
 
@@ -14,10 +15,9 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
         consequence: plain("The blade cuts to the bone, and a loose off-cut is thrown."),
         avoidance: plain(
             "Hold the board against the fence, both hands well clear and never crossed. Clamp \
-             short pieces. Keep the button pressed until the cut is through, then let the blade \
-             stop before you lift it.",
+             short pieces. When the cut is through, let the blade stop before you lift it.",
         ),
-        signs: vec![Sign::MANUAL, Sign::EARS, Sign::EYES],
+        signs: vec![Sign::Manual, Sign::Ears, Sign::Eyes],
         operation: Operation::Sawing,
         occasions: vec![Occasion::Cutting],
     })

@@ -1,6 +1,7 @@
 //! Outlines and notches sawn with a band saw or a jigsaw.
 
-use super::types::{Caution, Operation, Sign, plain};
+use super::sign::Sign;
+use super::types::{Caution, Operation, plain};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::geometry::{PartAxis, Side};
@@ -44,7 +45,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
              set the guide just over the work, make relief cuts first, and do not back out of a \
              curve while the blade runs.",
         ),
-        signs: vec![Sign::EARS, Sign::EYES, Sign::MASK],
+        signs: vec![Sign::Ears, Sign::Eyes, Sign::Mask],
         operation: Operation::Sawing,
         occasions,
     })

@@ -1,6 +1,7 @@
 //! Holes drilled in loose work.
 
-use super::types::{Caution, Operation, Sign, plain};
+use super::sign::Sign;
+use super::types::{Caution, Operation, plain};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::model::FeatureShape;
@@ -18,7 +19,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
             "Clamp the work on a backing board that the bit may run into, and set a depth stop. \
              Wear no gloves, loose sleeves or open hair near a turning bit.",
         ),
-        signs: vec![Sign::EYES],
+        signs: vec![Sign::Eyes, Sign::NoGloves],
         operation: Operation::Drilling,
         occasions,
     })

@@ -1,6 +1,7 @@
 //! Screws driven by machine.
 
-use super::types::{Caution, Operation, Sign, plain};
+use super::sign::Sign;
+use super::types::{Caution, Operation, plain};
 use super::work::Work;
 use crate::build::{JointKind, SignalWord};
 
@@ -18,7 +19,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
             "Clamp the parts instead of holding them. Keep hands away from where the points go. \
              Bore the holes the plan gives, press straight on the screw, and set the clutch low.",
         ),
-        signs: vec![Sign::EYES],
+        signs: vec![Sign::Eyes],
         operation: Operation::Screwing,
         occasions,
     })

@@ -1,6 +1,7 @@
 //! Fine dust of wood and glue, at every machine.
 
-use super::types::{Caution, Operation, Sign, plain};
+use super::sign::Sign;
+use super::types::{Caution, Operation, plain};
 use super::work::Work;
 use crate::build::SignalWord;
 
@@ -22,7 +23,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
              Vacuum, do not sweep or blow. Empty the collector away from sparks. Never sand old \
              paint or treated wood of unknown kind.",
         ),
-        signs: vec![Sign::EYES, Sign::MASK],
+        signs: vec![Sign::Eyes, Sign::Mask],
         operation: Operation::Sanding,
         occasions: Vec::new(),
     })

@@ -2,7 +2,8 @@
 
 use std::collections::BTreeSet;
 
-use super::types::{Caution, Occasion, Operation, Sign, plain};
+use super::sign::Sign;
+use super::types::{Caution, Occasion, Operation, plain};
 use super::work::Work;
 use crate::build::SignalWord;
 
@@ -36,7 +37,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
             "Read the label, air the room, and wear gloves for epoxy, polyurethane and instant \
              glue. Put everything together dry and clamped first.",
         ),
-        signs: vec![Sign::MANUAL, Sign::EYES, Sign::GLOVES],
+        signs: vec![Sign::Manual, Sign::Eyes, Sign::Gloves],
         operation: Operation::Gluing,
         occasions,
     })

@@ -1,7 +1,8 @@
 //! A finished piece too heavy for one person.
 
 use super::heavy_sheet::ONE_PERSON_KG;
-use super::types::{Caution, Occasion, Operation, Phrase, Sign, plain};
+use super::sign::Sign;
+use super::types::{Caution, Occasion, Operation, Phrase, plain};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::units::Mass;
@@ -34,7 +35,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
         avoidance: plain(
             "Turn, lift and carry it with two people, and build it close to where it will stand.",
         ),
-        signs: vec![Sign::FEET],
+        signs: vec![Sign::CrushedHands, Sign::Feet],
         operation: Operation::Lifting,
         occasions: last
             .map(Occasion::Step)

@@ -1,6 +1,7 @@
 //! Sheets too heavy for one person.
 
-use super::types::{Caution, Occasion, Operation, Phrase, Sign, plain};
+use super::sign::Sign;
+use super::types::{Caution, Occasion, Operation, Phrase, plain};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::units::Mass;
@@ -31,7 +32,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
             "Carry it with two people or a panel carrier, or have the first cuts made where you \
              buy it. Store sheets flat. Take carrying gloves off before you saw.",
         ),
-        signs: vec![Sign::FEET, Sign::GLOVES],
+        signs: vec![Sign::CrushedHands, Sign::Feet, Sign::Gloves],
         operation: Operation::Lifting,
         occasions: vec![Occasion::Cutting],
     })

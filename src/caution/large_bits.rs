@@ -1,6 +1,7 @@
 //! Bits so large that no hand holds the work against them.
 
-use super::types::{Caution, Operation, Phrase, Sign, plain};
+use super::sign::Sign;
+use super::types::{Caution, Operation, Phrase, plain};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::model::FeatureShape;
@@ -45,7 +46,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
             "Use a drill stand or a drill with a side handle, low speed and clamped work alone. \
              Back the work where the bit comes out, and lift the bit often to clear chips.",
         ),
-        signs: vec![Sign::EYES],
+        signs: vec![Sign::Eyes, Sign::NoGloves],
         operation: Operation::Drilling,
         occasions: work.occasions(|shape| bore(shape).is_some_and(|bore| bore > LARGE)),
     })

@@ -27,13 +27,15 @@ mod planing;
 mod pocket_holes;
 mod routing;
 mod sawing_sheets;
+mod sign;
 mod small_pieces;
 mod tip_over;
 mod tools;
 mod types;
 mod work;
 
-pub use types::{Caution, Cautions, Occasion, Operation, Purpose, Sign, Tool};
+pub use sign::{Sign, SignKind};
+pub use types::{Caution, Cautions, Occasion, Operation, Purpose, Tool};
 
 use crate::build::Build;
 use crate::stock::Stock;

@@ -1,6 +1,7 @@
 //! Strips so narrow that a hand on them comes near the blade.
 
-use super::types::{Caution, Occasion, Operation, Phrase, Sign, plain};
+use super::sign::Sign;
+use super::types::{Caution, Occasion, Operation, Phrase, plain};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::stock::CutDirection;
@@ -34,7 +35,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
                  a straight edge and use a hand-held saw. Stand out of line with the strip.",
             )
             .done(),
-        signs: vec![Sign::EARS, Sign::EYES],
+        signs: vec![Sign::Ears, Sign::Eyes],
         operation: Operation::Sawing,
         occasions: vec![Occasion::Cutting],
     })

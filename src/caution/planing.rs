@@ -1,6 +1,7 @@
 //! Boards planed thinner than they are bought.
 
-use super::types::{Caution, Occasion, Operation, Phrase, Sign, plain};
+use super::sign::Sign;
+use super::types::{Caution, Occasion, Operation, Phrase, plain};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::model::{MaterialForm, PartId};
@@ -41,7 +42,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
                  push blocks, take thin cuts, and look for nails and loose knots before.",
             )
             .done(),
-        signs: vec![Sign::MANUAL, Sign::EARS, Sign::EYES, Sign::MASK],
+        signs: vec![Sign::Manual, Sign::Ears, Sign::Eyes, Sign::Mask],
         operation: Operation::Planing,
         occasions: vec![Occasion::Cutting],
     })

@@ -1,6 +1,7 @@
 //! Slanted holes: a stepped bit that reaches out of the work.
 
-use super::types::{Caution, Operation, Sign, plain};
+use super::sign::Sign;
+use super::types::{Caution, Operation, plain};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::model::FeatureShape;
@@ -23,7 +24,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
              first. Keep hands off the end the screw will come out of, and drill with the bit at \
              full speed before it touches.",
         ),
-        signs: vec![Sign::EYES],
+        signs: vec![Sign::Eyes],
         operation: Operation::Drilling,
         occasions,
     })

@@ -1,7 +1,8 @@
 //! Channels cut and edges shaped with a router.
 
 use super::curves;
-use super::types::{Caution, Operation, Phrase, Sign, plain};
+use super::sign::Sign;
+use super::types::{Caution, Operation, Phrase, plain};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::model::FeatureShape;
@@ -37,7 +38,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
              run large bits slowly. Unplug before you change a bit.",
         )
         .done(),
-        signs: vec![Sign::MANUAL, Sign::EARS, Sign::EYES, Sign::MASK],
+        signs: vec![Sign::Manual, Sign::Ears, Sign::Eyes, Sign::Mask],
         operation: Operation::Routing,
         occasions,
     })

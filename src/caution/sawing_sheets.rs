@@ -1,6 +1,7 @@
 //! Sheets sawn to size: the board that is thrown back and the blade itself.
 
-use super::types::{Caution, Occasion, Operation, Sign, plain};
+use super::sign::Sign;
+use super::types::{Caution, Occasion, Operation, plain};
 use super::work::Work;
 use crate::build::SignalWord;
 
@@ -16,11 +17,11 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
             "A sheet that pinches the blade is thrown at you; a blade takes fingers in an instant.",
         ),
         avoidance: plain(
-            "Keep riving knife and guard on. Support both sides of the cut so that the kerf cannot \
-             close, and set the blade only a little deeper than the sheet. Stand beside the line of \
+            "Keep riving knife and guard on. Support both sides so that the kerf cannot close; set \
+             the blade a little deeper than the sheet. Stand beside the line of \
              the blade, use a push stick, and let the blade stop before you clear anything away.",
         ),
-        signs: vec![Sign::MANUAL, Sign::EARS, Sign::EYES, Sign::MASK],
+        signs: vec![Sign::Manual, Sign::Ears, Sign::Eyes, Sign::Mask],
         operation: Operation::Sawing,
         occasions: vec![Occasion::Cutting],
     })

@@ -1,6 +1,7 @@
 //! Pieces too small to hold while they are machined.
 
-use super::types::{Caution, Occasion, Operation, Phrase, Sign, plain};
+use super::sign::Sign;
+use super::types::{Caution, Occasion, Operation, Phrase, plain};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::units::Length;
@@ -31,7 +32,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
         .length(SAFE_LENGTH)
         .then(" long, and cut it off last. Clamp what remains or hold it in a jig, never by hand.")
         .done(),
-        signs: vec![Sign::EYES],
+        signs: vec![Sign::Eyes],
         operation: Operation::Sawing,
         occasions: vec![Occasion::Cutting],
     })

@@ -1,7 +1,8 @@
-//! A caution, a sign, a tool: plain data for the plan.
+//! A caution, a tool: plain data for the plan.
 
 use serde::Serialize;
 
+use super::sign::Sign;
 use crate::build::{SignalWord, Wording, WordingPiece};
 use crate::model::PartId;
 use crate::units::Length;
@@ -11,7 +12,7 @@ use crate::units::Length;
 pub struct Cautions {
     /// Worst first.
     pub list: Vec<Caution>,
-    /// Protective equipment of the whole plan.
+    /// The signs of all of them, once each.
     pub signs: Vec<Sign>,
     /// The statement every plan carries.
     pub statement: String,
@@ -83,34 +84,6 @@ pub enum Occasion {
     Step(usize),
     /// When the piece is done and used.
     Use,
-}
-
-/// A safety sign (ISO 7010; ref: safety, "Sign codes").
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-pub struct Sign {
-    /// Its code: `M004`.
-    pub code: &'static str,
-    /// What it means: `wear eye protection`.
-    pub meaning: &'static str,
-}
-
-impl Sign {
-    /// Read the instruction manual. [M]
-    pub const MANUAL: Self = Self::new("M002", "read the instruction manual");
-    /// Wear ear protection. [V]
-    pub const EARS: Self = Self::new("M003", "wear ear protection");
-    /// Wear eye protection. [V]
-    pub const EYES: Self = Self::new("M004", "wear eye protection");
-    /// Wear safety footwear. [M]
-    pub const FEET: Self = Self::new("M008", "wear safety footwear");
-    /// Wear protective gloves. [M] Never near a turning blade or bit.
-    pub const GLOVES: Self = Self::new("M009", "wear protective gloves");
-    /// Wear a mask. [M]
-    pub const MASK: Self = Self::new("M016", "wear a mask");
-
-    const fn new(code: &'static str, meaning: &'static str) -> Self {
-        Self { code, meaning }
-    }
 }
 
 /// A tool of the plan.

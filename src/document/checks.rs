@@ -11,14 +11,14 @@ use crate::finding::{Findings, Outcome};
 use crate::stock::{lay_out, sample};
 use crate::units::Precision;
 
-/// The figures a plan of three steps shows.
+/// The figures a plan of three steps shows, signs included.
 fn figures() -> BTreeMap<String, Figure> {
-    [
+    let drawn = [
         "cover", "overview", "exploded", "step-1", "step-2", "step-3",
     ]
     .into_iter()
-    .map(|name| (name.to_owned(), Figure::default()))
-    .collect()
+    .map(|name| (name.to_owned(), Figure::default()));
+    drawn.chain(crate::drawing::signs()).collect()
 }
 
 fn composed(build: &Build, templates: &Templates) -> Outcome<Document> {
@@ -61,12 +61,15 @@ fn all(blocks: &[Block]) -> Vec<&Block> {
     for block in blocks {
         list.push(block);
         match block {
-            Block::Framed { blocks, .. } | Block::Together { blocks } => list.extend(all(blocks)),
+            Block::Framed { blocks, .. }
+            | Block::Beside { blocks, .. }
+            | Block::Together { blocks } => list.extend(all(blocks)),
             Block::List { items, .. } => items.iter().for_each(|item| list.extend(all(item))),
             Block::Heading { .. }
             | Block::Paragraph { .. }
             | Block::Table(_)
             | Block::Figure { .. }
+            | Block::Legend { .. }
             | Block::Contents
             | Block::ScaleCheck
             | Block::PageBreak => {}
@@ -82,6 +85,9 @@ fn text(document: &Document) -> String {
         match block {
             Block::Heading { text, .. } | Block::Paragraph { text, .. } => lines.push(line(text)),
             Block::Figure { caption, .. } => lines.push(line(caption)),
+            Block::Legend { entries } => {
+                lines.extend(entries.iter().map(|(_, text)| line(text)));
+            }
             Block::Table(table) => {
                 for row in table.head.iter().chain(table.groups.iter().flatten()) {
                     lines.extend(row.cells.iter().map(|cell| line(&cell.text)));
@@ -89,6 +95,7 @@ fn text(document: &Document) -> String {
             }
             Block::List { .. }
             | Block::Framed { .. }
+            | Block::Beside { .. }
             | Block::Together { .. }
             | Block::Contents
             | Block::ScaleCheck

@@ -150,6 +150,8 @@ impl Reader {
             "ul" => self.list(node, ListMarker::Bullet, depth),
             "table" => Block::Table(self.table(node, depth)),
             "figure" => return self.figure(node, depth),
+            "legend" => self.legend(node, depth),
+            "beside" => self.beside(node, depth),
             "aside" => {
                 self.allow(node, &["class"]);
                 Block::Framed {
@@ -207,6 +209,37 @@ impl Reader {
             }
         }
         Block::List { marker, items }
+    }
+
+    /// Small figures with their words.
+    fn legend(&mut self, node: Node, depth: usize) -> Block {
+        self.allow(node, &[]);
+        let mut entries = Vec::new();
+        for child in node.children().filter(Node::is_element) {
+            if child.tag_name().name() != "figure" {
+                self.unknown(child, "a legend holds <figure>");
+            } else if let Some(Block::Figure { name, caption, .. }) = self.figure(child, depth + 1)
+            {
+                entries.push((name, caption));
+            }
+        }
+        Block::Legend { entries }
+    }
+
+    /// Blocks with small figures beside them.
+    fn beside(&mut self, node: Node, depth: usize) -> Block {
+        self.allow(node, &["figures"]);
+        let mut figures: Vec<String> = Vec::new();
+        for name in node.attribute("figures").unwrap_or("").split_whitespace() {
+            if !figures.iter().any(|known| known == name) {
+                self.places.show(name, node);
+                figures.push(name.to_owned());
+            }
+        }
+        Block::Beside {
+            figures,
+            blocks: self.blocks(node, depth),
+        }
     }
 
     fn figure(&mut self, node: Node, depth: usize) -> Option<Block> {

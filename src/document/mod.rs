@@ -27,6 +27,7 @@ mod parts;
 mod read_first;
 mod references;
 mod render;
+mod signs;
 mod steps;
 mod templates;
 mod tools;
@@ -47,7 +48,7 @@ use tree::Document;
 
 /// The document of a plan.
 ///
-/// `figures` are named `cover`, `overview`, `exploded`, `step-1`, …, `layout-1`, …; `volumes` are
+/// `figures` are named `cover`, `overview`, `exploded`, `step-1`, …, `layout-1`, …, `sign-M004`, …; `volumes` are
 /// cubic metres of one piece of each part, by number, and may be empty. Findings: the P family
 /// in [`findings`]; with an error among them the document holds what could still be made.
 pub fn compose(

@@ -4,16 +4,17 @@ use serde::Serialize;
 
 use super::context::{Facts, step_numbers};
 use super::measure::Measure;
+use super::signs::{self, SignText};
 use super::wording::{self, TextPiece};
 use crate::build::SignalWord;
-use crate::caution::{Caution, Occasion, Operation, Sign};
+use crate::caution::{Caution, Occasion, Operation};
 use crate::units::Length;
 
 /// The figures of the chapter.
 #[derive(Clone, Debug, Serialize)]
 pub(super) struct ReadFirst {
     cautions: Vec<CautionText>,
-    signs: Vec<Sign>,
+    signs: Vec<SignText>,
     statement: String,
     /// Inches are rounded to this part of an inch.
     inch_step: Measure,
@@ -36,7 +37,7 @@ pub(super) struct CautionText {
     hazard: Vec<TextPiece>,
     consequence: Vec<TextPiece>,
     avoidance: Vec<TextPiece>,
-    signs: Vec<Sign>,
+    signs: Vec<SignText>,
     /// Steps it concerns, counted from 1.
     steps: Vec<usize>,
     /// It concerns cutting the parts.
@@ -61,7 +62,7 @@ impl CautionText {
             hazard: pieces(facts, &caution.hazard),
             consequence: pieces(facts, &caution.consequence),
             avoidance: pieces(facts, &caution.avoidance),
-            signs: caution.signs.clone(),
+            signs: signs::all(&caution.signs),
             steps: step_numbers(&caution.occasions),
             cutting: caution.occasions.contains(&Occasion::Cutting),
             in_use: caution.occasions.contains(&Occasion::Use),
@@ -77,7 +78,7 @@ pub(super) fn of(facts: &Facts) -> ReadFirst {
         cautions: cautions
             .map(|caution| CautionText::of(facts, caution))
             .collect(),
-        signs: facts.cautions.signs.clone(),
+        signs: signs::all(&facts.cautions.signs),
         statement: facts.cautions.statement.clone(),
         inch_step: facts.measure(step),
         metric_step: facts.measure(precision.metric_step),

@@ -93,6 +93,16 @@ fn mend(blocks: &mut Vec<Block>, missed: &BTreeSet<&str>, absent: &BTreeSet<&str
                     unlink(&mut cell.text, missed);
                 }
             }
+            Block::Legend { entries } => {
+                entries.retain(|(name, _)| !absent.contains(name.as_str()));
+                for (_, text) in entries {
+                    unlink(text, missed);
+                }
+            }
+            Block::Beside { figures, blocks } => {
+                figures.retain(|name| !absent.contains(name.as_str()));
+                mend(blocks, missed, absent);
+            }
             Block::Framed { blocks, .. } | Block::Together { blocks } => {
                 mend(blocks, missed, absent);
             }

@@ -8,6 +8,7 @@ use super::context::Facts;
 use super::hardware::{HardwareSize, size};
 use super::measure::{Duration, Measure};
 use super::read_first::CautionText;
+use super::signs::{self, SignText};
 use super::wording::{self, TextPiece};
 use crate::build::{SignalWord, Step};
 use crate::caution::Occasion;
@@ -30,6 +31,8 @@ pub(super) struct StepText {
     cautions: Vec<CautionText>,
     /// Cautions printed in full in an earlier step.
     reminders: Vec<CautionText>,
+    /// What is worn for the reminders.
+    worn: Vec<SignText>,
     /// The author's own cautions.
     own_cautions: Vec<(SignalWord, Vec<TextPiece>)>,
     says: Vec<Vec<TextPiece>>,
@@ -93,6 +96,7 @@ fn text(facts: &Facts, index: usize, step: &Step, told: &mut BTreeSet<&'static s
         hardware: hardware(facts, step),
         tools: tools(facts, index),
         time: step.seconds.and_then(Duration::of),
+        worn: signs::worn(&again),
         cautions: texts(first),
         reminders: texts(again),
         own_cautions,

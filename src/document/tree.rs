@@ -65,6 +65,18 @@ pub enum Block {
         /// What stands below it; may be empty.
         caption: Vec<Inline>,
     },
+    /// Small figures, such as safety signs, each with what it means beside it.
+    Legend {
+        /// Their names in [`Document::figures`] and their words.
+        entries: Vec<(String, Vec<Inline>)>,
+    },
+    /// Blocks with small figures to their right.
+    Beside {
+        /// Their names in [`Document::figures`], each once.
+        figures: Vec<String>,
+        /// What they stand beside.
+        blocks: Vec<Block>,
+    },
     /// Blocks in a frame: `danger`, `warning`, `caution`, `notice`, `info`.
     Framed {
         /// What kind.

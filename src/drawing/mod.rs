@@ -1,7 +1,7 @@
 //! Drawings: every figure of a plan from its build and the solids of its parts.
 //!
 //! In: a build, its [`Solids`], fonts. Out: [`Drawings`], display lists in points that fit the
-//! text column of a page. Hidden lines and fills are exact in the plane of the view; step views
+//! text column of a page; and the safety [`signs`], which need nothing. Hidden lines and fills are exact in the plane of the view; step views
 //! are exploded along ways that the parts can really go; what the author asks for wins. Never:
 //! pages, anything that changes the build. Findings: views that show nothing.
 
@@ -35,6 +35,7 @@ mod references;
 mod scene;
 pub mod scenes;
 mod shots;
+mod sign;
 #[cfg(test)]
 mod silhouette_tests;
 mod silhouettes;
@@ -57,6 +58,7 @@ pub use hidden_lines::{VisibleLine, drawn_lines, visible_lines};
 pub use layout::cutting_layouts;
 pub use part::setting_out_names;
 pub use scene::{BodyId, EdgeKind, Scene, SceneEdge, SceneFace, SceneRound};
+pub use sign::signs;
 pub use svg::svg;
 pub use view::{View, ViewPoint, WorldPoint};
 

@@ -87,7 +87,9 @@ fn entries(blocks: &[Block]) -> Vec<Entry> {
                 id: id.clone(),
                 title: plain(text),
             }),
-            Block::Framed { blocks, .. } | Block::Together { blocks } => {
+            Block::Framed { blocks, .. }
+            | Block::Beside { blocks, .. }
+            | Block::Together { blocks } => {
                 found.append(&mut entries(blocks));
             }
             Block::List { items, .. } => {
@@ -96,6 +98,7 @@ fn entries(blocks: &[Block]) -> Vec<Entry> {
             Block::Paragraph { .. }
             | Block::Table(_)
             | Block::Figure { .. }
+            | Block::Legend { .. }
             | Block::Contents
             | Block::ScaleCheck
             | Block::PageBreak => {}
@@ -143,6 +146,8 @@ impl<'d> Setter<'d, '_> {
                 class,
                 caption,
             } => self.figure(name, style::tallest(class), caption, column),
+            Block::Legend { entries } => self.legend(entries, column),
+            Block::Beside { figures, blocks } => self.beside(figures, blocks, column),
             Block::Framed { class, blocks } => self.framed(class, blocks, column),
             Block::Together { blocks } => {
                 let first = self.flow.slabs.len();

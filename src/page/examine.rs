@@ -169,6 +169,16 @@ impl<'d> Names<'d> {
                     self.figures.insert(name);
                     self.inlines(caption);
                 }
+                Block::Legend { entries } => {
+                    for (name, text) in entries {
+                        self.figures.insert(name);
+                        self.inlines(text);
+                    }
+                }
+                Block::Beside { figures, blocks } => {
+                    self.figures.extend(figures.iter().map(String::as_str));
+                    self.blocks(blocks);
+                }
                 Block::Framed { blocks, .. } | Block::Together { blocks } => self.blocks(blocks),
                 Block::Contents | Block::ScaleCheck | Block::PageBreak => {}
             }

@@ -258,6 +258,35 @@ impl<'d> Flow<'d> {
         }
     }
 
+    /// Makes the slabs from `first` on at least `height` high, what is in them in the middle; how
+    /// high they then are.
+    pub(super) fn pad_from(&mut self, first: usize, height: f64) -> f64 {
+        let now = self.height_from(first);
+        let pad = ((height - now) / 2.0).max(0.0);
+        if let Some(slab) = self.slabs.get_mut(first) {
+            let content = std::mem::take(&mut slab.content).into_iter();
+            slab.content = content.map(|one| moved(one, 0.0, pad)).collect();
+            slab.baseline += pad;
+            slab.height += pad;
+        }
+        if let Some(last) = self.slabs.last_mut() {
+            last.height += pad;
+        }
+        now + 2.0 * pad
+    }
+
+    /// Ties the slabs from `first` on that begin within `height`.
+    pub(super) fn tie_from(&mut self, first: usize, height: f64) {
+        let mut down = 0.0;
+        for (i, slab) in self.slabs.iter_mut().skip(first).enumerate() {
+            let top = if i == 0 { 0.0 } else { slab.top_after(down) };
+            if i > 0 && top < height && slab.cost != BreakCost::Forced {
+                slab.cost = BreakCost::Tied;
+            }
+            down = top + slab.height;
+        }
+    }
+
     /// Height of the slabs from `first` on, at the top of a page.
     pub(super) fn height_from(&self, first: usize) -> f64 {
         let mut down = 0.0;

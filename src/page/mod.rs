@@ -7,6 +7,7 @@
 //!
 //! Findings: family P, pages in `findings.rs`.
 
+mod beside;
 mod blocks;
 mod breaks;
 mod compose;

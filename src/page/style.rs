@@ -24,6 +24,8 @@
 //! | | `notice` | thinner frame, slanted word, no triangle |
 //! | | `again` | frame without a signal word: names of hazards told before |
 //! | | `info` | thin grey frame, small word |
+//! | legend | | figures of 12 mm at most, words of 9.5 to their right, up to four in a line |
+//! | beside | | figures of 9 mm at most at the right end of the column |
 //! | figure | `step` | at most 105 mm high, so that the text of its step stands below it |
 //! | table | any | thin rules, bold head, figures of one width |
 //! | | `step-needs` | as any, with less space below |
@@ -194,6 +196,15 @@ pub(super) const CAPTION: TextStyle = TextStyle::new(Face::Regular, 8.5).tone(QU
 /// From baseline to baseline of captions.
 pub(super) const CAPTION_LEADING: f64 = 12.0;
 
+/// Most width and height of a figure beside blocks.
+pub(super) const BESIDE: f64 = 9.0 * PT_PER_MM;
+/// Most width and height of a figure in a legend.
+pub(super) const LEGEND: f64 = 12.0 * PT_PER_MM;
+/// What figures of a legend mean.
+pub(super) const LEGEND_TEXT: TextStyle = TextStyle::new(Face::Regular, 9.5);
+/// From baseline to baseline of that.
+pub(super) const LEGEND_LEADING: f64 = 12.0;
+
 /// The looks of a heading.
 pub(super) fn heading(level: u8) -> ParagraphStyle {
     let bold = |size| TextStyle::new(Face::Bold, size);
@@ -250,7 +261,7 @@ mod tests {
                 .all(|class| paragraph(class).text.size >= 7.0)
         );
         assert!(
-            [CELL, CELL_HEAD, RUNNING]
+            [CELL, CELL_HEAD, LEGEND_TEXT, RUNNING]
                 .iter()
                 .all(|style| style.size >= 7.0)
         );
