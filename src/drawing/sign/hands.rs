@@ -103,8 +103,8 @@ pub(super) const CRUSHED: &[Piece] = &[
         Drawn,
         Shape::Drawn(&[
             start(50.0, 44.0),
-            line(66.0, 44.0),
-            line(66.0, 65.0),
+            line(65.0, 44.0),
+            line(65.0, 64.7),
             line(50.0, 60.0),
             CLOSE,
         ]),
