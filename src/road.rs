@@ -9,10 +9,10 @@ use crate::behaviour::{self, Behaviour};
 use crate::build::{self, Build, Paper};
 use crate::caution;
 use crate::display::Figure;
-use crate::document::{self, Templates, tree::Document};
+use crate::document::{self, Stages, Templates, tree::Document};
 use crate::drawing;
 use crate::finding::{Findings, Outcome};
-use crate::model::{self, Overrides};
+use crate::model::{self, Load, Overrides};
 use crate::page;
 use crate::pdf;
 use crate::rules::{self, Allowed, Facts, SoundBuild};
@@ -31,6 +31,8 @@ pub struct Checked {
     pub solids: Solids,
     /// Its cut list, layouts and purchases.
     pub stock: Stock,
+    /// What it is meant to carry.
+    pub loads: Vec<Load>,
     /// What it weighs, how far it bends and moves.
     pub behaviour: Behaviour,
     /// What was found and is meant to be so.
@@ -62,7 +64,7 @@ pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<
     findings.append(built.findings);
     let solids = solid::shape(&built.value);
     findings.append(solids.findings);
-    let stock = stock::lay_out(&built.value);
+    let stock = stock::lay_out(&built.value, &solids.value);
     findings.append(stock.findings);
     let behaviour = behaviour::work_out(&model.value, &built.value, &solids.value);
     let facts = Facts {
@@ -84,6 +86,7 @@ pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<
         sound: sound.value.filter(|_| !findings.has_errors()),
         solids: solids.value,
         stock: stock.value,
+        loads: model.value.loads.clone(),
         behaviour,
         allowed: set_aside.value,
     };
@@ -107,21 +110,15 @@ pub fn compose(
     templates: &Templates,
 ) -> Outcome<Document> {
     let build = sound.build();
-    let cautions = caution::gather(build, &checked.stock);
-    let volumes: Vec<f64> = checked
-        .solids
-        .parts
-        .iter()
-        .map(|part| part.measures.volume_m3())
-        .collect();
-    document::compose(
+    let stages = Stages {
         build,
-        &checked.stock,
-        &cautions,
-        figures,
-        &volumes,
-        templates,
-    )
+        stock: &checked.stock,
+        cautions: &caution::gather(build, &checked.stock, &checked.behaviour),
+        loads: &checked.loads,
+        behaviour: &checked.behaviour,
+        allowed: &checked.allowed,
+    };
+    document::compose(stages, figures, templates)
 }
 
 /// The pages of a document as a PDF.

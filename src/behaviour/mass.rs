@@ -47,17 +47,7 @@ fn in_world(piece: &PlacedPart, part: &Part, point: [f64; 3]) -> [f64; 3] {
 
 /// What joints and layers have to be glued.
 pub(super) fn glue_m2(build: &Build) -> f64 {
-    let joints: f64 = build.joints.iter().map(|joint| joint.glue_area.m2()).sum();
-    let layers: f64 = build
-        .parts
-        .iter()
-        .map(|part| {
-            let [length, width, _] = part.size();
-            let pieces = part.pieces() * (part.layers - 1).max(0);
-            (length * width).m2() * f64::from(i32::try_from(pieces).unwrap_or(i32::MAX))
-        })
-        .sum();
-    joints + layers
+    (build.glued_joints(|_| true) + build.glued_layers(|_| true)).m2()
 }
 
 /// The surface of all placed pieces, holes and channels included.

@@ -60,6 +60,7 @@ pub(super) fn assemble(model: &Model) -> Outcome<Build> {
         placed: parts.placed,
         joints,
         hardware: model.hardware.clone(),
+        supplies: model.supplies.clone(),
         steps: Vec::new(),
     };
     gather_steps(model, &parts.first_of, &mut build);

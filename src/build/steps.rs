@@ -77,6 +77,7 @@ fn step_of(design: &StepDesign, joints: Vec<usize>, first_of: &FirstOf, build: &
         checks: design.checks.iter().map(words).collect(),
         tools: design.tools.clone(),
         hardware: used.into_iter().collect(),
+        supplies: design.supplies.clone(),
         cautions: design
             .cautions
             .iter()

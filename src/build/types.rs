@@ -6,7 +6,7 @@ use crate::geometry::{Direction, Handedness, Interval, Orientation};
 use crate::model::{Band, Feature, Material, MaterialId, PartId};
 pub use crate::model::{
     Hardware, HardwareId, HardwareKind, JointKind, Paper, PlacedId, PlanHead, Projection, Pull,
-    Revision, SignalWord,
+    Revision, SignalWord, Supply, SupplyId, SupplyKind, User,
 };
 use crate::source::Span;
 use crate::units::{Area, Length};
@@ -26,6 +26,8 @@ pub struct Build {
     pub joints: Vec<Joint>,
     /// Hardware by [`HardwareId`], with the count the whole build uses.
     pub hardware: Vec<Hardware>,
+    /// Glue, finish and abrasives, by [`SupplyId`].
+    pub supplies: Vec<Supply>,
     /// Steps, in order.
     pub steps: Vec<Step>,
     /// The stretch of the world that the whole build fills; none without a placed part.
@@ -41,6 +43,25 @@ impl Build {
     /// A placed piece.
     pub fn piece(&self, id: PlacedId) -> Option<&PlacedPart> {
         self.placed.get(id.0)
+    }
+
+    /// Faces to be glued: of joints, those for which `is` holds, …
+    pub fn glued_joints(&self, is: impl Fn(&Joint) -> bool) -> Area {
+        let joints = self.joints.iter().filter(|joint| is(joint));
+        joints.map(|joint| joint.glue_area).sum()
+    }
+
+    /// … and of the layers of parts.
+    pub fn glued_layers(&self, is: impl Fn(PartId) -> bool) -> Area {
+        let parts = self.parts.iter().enumerate();
+        parts
+            .filter(|(index, _)| is(PartId(*index)))
+            .map(|(_, part)| {
+                let [length, width, _] = part.size();
+                let faces = part.pieces().saturating_mul((part.layers - 1).max(0));
+                length * width * i128::from(faces)
+            })
+            .sum()
     }
 
     /// The part a placed piece is one of.
@@ -211,6 +232,8 @@ pub struct Step {
     pub tools: Vec<String>,
     /// Hardware used: counted from the joints and from `uses`.
     pub hardware: Vec<(HardwareId, i64)>,
+    /// Glue, finish and abrasives that are used.
+    pub supplies: Vec<SupplyId>,
     /// The author's own cautions.
     pub cautions: Vec<(SignalWord, Wording)>,
     /// Time in seconds; none if not said.

@@ -1,12 +1,18 @@
 //! Tests of the whole stage on a build made by hand.
 
 use super::{Cautions, Occasion, Sign, gather};
+use crate::behaviour::Behaviour;
 use crate::build::{SignalWord, Wording, WordingPiece};
+use crate::solid::Solids;
 use crate::stock::{lay_out, sample};
 
 fn cautions() -> Cautions {
     let build = sample::shelf_unit();
-    gather(&build, &lay_out(&build).value)
+    gather(
+        &build,
+        &lay_out(&build, &Solids::default()).value,
+        &Behaviour::default(),
+    )
 }
 
 /// The words of a text, lengths in millimetres.
@@ -93,7 +99,11 @@ fn a_step_that_adds_nothing_prepares_what_it_names() {
     before.joints.clear();
     assert!(!before.says.is_empty(), "it names the side");
     build.steps.insert(0, before);
-    let cautions = gather(&build, &lay_out(&build).value);
+    let cautions = gather(
+        &build,
+        &lay_out(&build, &Solids::default()).value,
+        &Behaviour::default(),
+    );
     let routing = cautions.list.iter().find(|one| one.id == "routing");
     assert_eq!(routing.unwrap().occasions, vec![Occasion::Step(0)]);
 }
@@ -102,7 +112,11 @@ fn a_step_that_adds_nothing_prepares_what_it_names() {
 fn what_the_author_names_is_not_listed_twice() {
     let mut build = sample::shelf_unit();
     let has = |build: &crate::build::Build, text: &str| {
-        let cautions = gather(build, &lay_out(build).value);
+        let cautions = gather(
+            build,
+            &lay_out(build, &Solids::default()).value,
+            &Behaviour::default(),
+        );
         cautions
             .tools
             .iter()
@@ -144,7 +158,11 @@ fn tools_follow_from_the_work() {
 #[test]
 fn an_empty_build_needs_nothing() {
     let build = sample::build_of(Vec::new(), Vec::new());
-    let cautions = gather(&build, &lay_out(&build).value);
+    let cautions = gather(
+        &build,
+        &lay_out(&build, &Solids::default()).value,
+        &Behaviour::default(),
+    );
     assert!(cautions.list.is_empty() && cautions.tools.is_empty());
     assert!(cautions.statement.contains("general information"));
 }

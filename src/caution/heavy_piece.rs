@@ -7,21 +7,12 @@ use super::work::Work;
 use crate::build::SignalWord;
 use crate::units::Mass;
 
-/// The mass of all placed pieces as full rectangles; none where a density is not known.
-fn kilograms(work: &Work) -> Option<f64> {
-    let mut sum = 0.0;
-    for piece in &work.build.placed {
-        let part = work.build.part(piece.part)?;
-        let [length, width, thickness] = part.size();
-        let density = work.build.material(part.material)?.density?;
-        sum += (length * width * thickness).m3() * density;
-    }
-    Some(sum)
-}
-
 // ref: safety#L15 [M] (NIOSH lifting equation).
 pub(super) fn check(work: &Work) -> Option<Caution> {
-    let kilograms = kilograms(work).filter(|kilograms| *kilograms > ONE_PERSON_KG)?;
+    let kilograms = work
+        .behaviour
+        .total_kg()
+        .filter(|kilograms| *kilograms > ONE_PERSON_KG)?;
     let last = work.build.steps.len().checked_sub(1);
     Some(Caution {
         id: "heavy-piece",

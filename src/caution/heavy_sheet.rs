@@ -41,6 +41,8 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
 #[cfg(test)]
 mod tests {
     use super::super::gather;
+    use crate::behaviour::Behaviour;
+    use crate::solid::Solids;
     use crate::stock::{lay_out, sample};
     use crate::units::Length;
 
@@ -49,8 +51,8 @@ mod tests {
         // ref: safety#L16 [V]: 18 mm birch plywood of 1220 x 2440 weighs 36.7 kg, at 685 kg/m3
         // (ref: stock-sizes, "Birch plywood, metric" [V]).
         let build = sample::shelf_unit();
-        let stock = lay_out(&build).value;
-        let cautions = gather(&build, &stock);
+        let stock = lay_out(&build, &Solids::default()).value;
+        let cautions = gather(&build, &stock, &Behaviour::default());
         let heavy = cautions
             .list
             .iter()
@@ -68,8 +70,8 @@ mod tests {
                 .iter_mut()
                 .for_each(|piece| piece.width = Length::from_mm(600));
         }
-        let stock = lay_out(&build).value;
-        let cautions = gather(&build, &stock);
+        let stock = lay_out(&build, &Solids::default()).value;
+        let cautions = gather(&build, &stock, &Behaviour::default());
         assert!(
             cautions
                 .list

@@ -102,6 +102,12 @@ impl NamedTool {
             Needed::PocketJig => self.says(&["pocket"]),
             Needed::SteppedBit(_) => self.says(&["stepped bit", "step bit"]),
             Needed::Driver => self.says(&["screwdriver", "driver"]),
+            Needed::FlushSaw => self.says(&["flush"]),
+            Needed::SlotJig => self.says(&["spline"]),
+            Needed::Hammer => self.says(&["hammer", "nailer", "nail gun"]),
+            Needed::Spanner => self.says(&["spanner", "wrench", "hex key"]),
+            Needed::InsertDriver => self.says(&["insert"]),
+            Needed::WallFinder => self.says(&["stud", "detector", "finder"]),
             Needed::Clamps(_) => self.says(&["clamp"]),
             Needed::Files => self.says(&["rasp", "file"]),
             Needed::Sanding => self.says(&["sanding", "sander", "sandpaper"]),
@@ -132,10 +138,16 @@ impl NamedTool {
                 | Needed::Driver
                 | Needed::Files
                 | Needed::Sanding
+                | Needed::FlushSaw
+                | Needed::Hammer
+                | Needed::Spanner
+                | Needed::InsertDriver
+                | Needed::WallFinder
                 | Needed::Extraction => is_bare,
                 // One jig is enough, whatever its name.
                 Needed::PocketJig => true,
-                Needed::ChannelBit(_)
+                Needed::SlotJig
+                | Needed::ChannelBit(_)
                 | Needed::MortiseBit(_)
                 | Needed::RoundOverBit(_)
                 | Needed::ChamferBit

@@ -64,8 +64,12 @@ signs! {
     Gloves: Mandatory "M009" "wear protective gloves";
     /// Wear a mask. [M]
     Mask: Mandatory "M016" "wear a mask";
+    /// No open flame. [V]
+    NoFlame: Prohibition "P003" "no open flame";
     /// Do not wear gloves. [M]
     NoGloves: Prohibition "P028" "do not wear gloves";
+    /// Electricity. [M]
+    Electricity: Warning "W012" "electricity";
     /// Crushing of hands. [M]
     CrushedHands: Warning "W024" "crushing of hands";
 }

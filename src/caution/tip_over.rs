@@ -43,6 +43,7 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
 #[cfg(test)]
 mod tests {
     use super::super::gather;
+    use crate::behaviour::Behaviour;
     use crate::geometry::Interval;
     use crate::stock::{Stock, sample};
 
@@ -50,7 +51,7 @@ mod tests {
         let mut build = sample::shelf_unit();
         let of = |mm: i64| Interval::of(sample::mm(mm));
         build.overall = Some([of(900), of(deep), of(high)]);
-        let cautions = gather(&build, &Stock::default());
+        let cautions = gather(&build, &Stock::default(), &Behaviour::default());
         cautions.list.iter().any(|caution| caution.id == "tip-over")
     }
 

@@ -6,7 +6,7 @@ use super::named_tools::named_tools;
 use super::types::{Occasion, Phrase, Purpose, Tool};
 use super::work::Work;
 use super::{curves, gluing, planing};
-use crate::build::{JointKind, PlacedId, Wording};
+use crate::build::{HardwareKind, JointKind, PlacedId, Wording};
 use crate::geometry::Interval;
 use crate::model::{ArrisForm, FeatureShape, Pocket, PocketKind, SlopeKind};
 use crate::stock::CutDirection;
@@ -31,12 +31,18 @@ pub(super) enum Needed {
     Countersink,
     PocketJig,
     SteppedBit(Length),
+    FlushSaw,
     Router,
     ChannelBit(Length),
     MortiseBit(Length),
     RoundOverBit(Length),
     ChamferBit,
+    SlotJig,
     Driver,
+    Hammer,
+    Spanner,
+    InsertDriver,
+    WallFinder,
     Clamps(Option<Length>),
     Sanding,
     Extraction,
@@ -75,6 +81,14 @@ impl Needed {
             Self::MortiseBit(width) => Phrase::new("Mortise bit, ").length(width).then(" wide"),
             Self::RoundOverBit(radius) => Phrase::new("Round-over bit, radius ").length(radius),
             Self::ChamferBit => Phrase::new("Chamfer bit, 45°"),
+            Self::FlushSaw => Phrase::new("Flush-cut saw, to trim plugs"),
+            Self::SlotJig => {
+                Phrase::new("Jig that holds a corner at the table saw or router, to slot mitres")
+            }
+            Self::Hammer => Phrase::new("Hammer and nail punch, or nailer"),
+            Self::Spanner => Phrase::new("Spanner or hex key that fits the bolts"),
+            Self::InsertDriver => Phrase::new("Driver for threaded inserts"),
+            Self::WallFinder => Phrase::new("Finder for studs, cables and pipes"),
             Self::Driver => Phrase::new("Screwdriver, or drill driver with clutch"),
             Self::Clamps(Some(opening)) => Phrase::new("Clamps that open ")
                 .length(opening)
@@ -102,12 +116,14 @@ impl Needed {
             | Self::Countersink
             | Self::PocketJig
             | Self::SteppedBit(_) => Purpose::Drill,
+            Self::FlushSaw | Self::SlotJig => Purpose::Saw,
             Self::Router
             | Self::ChannelBit(_)
             | Self::MortiseBit(_)
             | Self::RoundOverBit(_)
             | Self::ChamferBit => Purpose::Rout,
-            Self::Driver => Purpose::Join,
+            Self::Driver | Self::Hammer | Self::Spanner | Self::InsertDriver => Purpose::Join,
+            Self::WallFinder => Purpose::Measure,
             Self::Clamps(_) => Purpose::Clamp,
             Self::Sanding => Purpose::Finish,
             Self::Extraction => Purpose::Protect,
@@ -162,11 +178,7 @@ fn needed(work: &Work) -> Vec<(Needed, Vec<Occasion>)> {
             add(tool, vec![when]);
         }
     }
-    let screws = [JointKind::Screws, JointKind::PocketScrews];
-    let driven = work.steps(|step| work.makes(step, &screws));
-    if !driven.is_empty() {
-        add(Needed::Driver, driven);
-    }
+    joining(work, &mut add);
     let openings = clamp_openings(work);
     for when in gluing::occasions(work) {
         let opening = openings.get(&when).copied();
@@ -194,6 +206,34 @@ fn sawing(work: &Work, add: &mut impl FnMut(Needed, Vec<Occasion>)) {
     }
     if !planing::planed(work).is_empty() {
         add(Needed::Planer, cutting());
+    }
+}
+
+/// What drives, turns and trims the hardware of joints.
+fn joining(work: &Work, add: &mut impl FnMut(Needed, Vec<Occasion>)) {
+    const DRIVEN: [JointKind; 4] = [
+        JointKind::Screws,
+        JointKind::PocketScrews,
+        JointKind::Hinges,
+        JointKind::Runners,
+    ];
+    let makes = |kinds: &[JointKind]| work.steps(|step| work.makes(step, kinds));
+    let uses = |kind: HardwareKind| work.steps(|step| work.uses(step, kind));
+    let slotted = work.steps(|step| {
+        work.makes(step, &[JointKind::Mitre]) && work.uses(step, HardwareKind::Spline)
+    });
+    for (tool, when) in [
+        (Needed::Driver, makes(&DRIVEN)),
+        (Needed::Hammer, makes(&[JointKind::Nails])),
+        (Needed::Spanner, makes(&[JointKind::Bolts])),
+        (Needed::InsertDriver, uses(HardwareKind::Insert)),
+        (Needed::FlushSaw, uses(HardwareKind::Plug)),
+        (Needed::SlotJig, slotted),
+        (Needed::WallFinder, work.fitted(HardwareKind::WallFixing)),
+    ] {
+        if !when.is_empty() {
+            add(tool, when);
+        }
     }
 }
 

@@ -66,8 +66,16 @@ pub enum Operation {
     Drilling,
     /// Driving screws.
     Screwing,
+    /// Driving nails.
+    Nailing,
+    /// Cutting with hand tools.
+    Carving,
     /// Gluing and clamping.
     Gluing,
+    /// Putting on oil, varnish or paint.
+    Finishing,
+    /// Fixing to a wall.
+    Hanging,
     /// Making dust of any kind.
     Sanding,
     /// Using the finished piece.

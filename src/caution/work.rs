@@ -3,7 +3,8 @@
 use std::collections::BTreeSet;
 
 use super::types::Occasion;
-use crate::build::{Build, JointKind, Part, Step, WordingPiece};
+use crate::behaviour::Behaviour;
+use crate::build::{Build, HardwareKind, JointKind, Part, Step, WordingPiece};
 use crate::model::{Feature, FeatureShape, PartId};
 use crate::stock::{CutRow, Stock};
 
@@ -13,6 +14,8 @@ pub(super) struct Work<'a> {
     pub(super) build: &'a Build,
     /// What it is cut from.
     pub(super) stock: &'a Stock,
+    /// What it weighs.
+    pub(super) behaviour: &'a Behaviour,
     /// The step in which each part is made ready.
     first_steps: Vec<Option<usize>>,
 }
@@ -28,7 +31,7 @@ fn named(step: &Step) -> impl Iterator<Item = PartId> {
 
 impl<'a> Work<'a> {
     /// Looks through the steps once.
-    pub(super) fn new(build: &'a Build, stock: &'a Stock) -> Self {
+    pub(super) fn new(build: &'a Build, stock: &'a Stock, behaviour: &'a Behaviour) -> Self {
         let mut first_steps: Vec<Option<usize>> = vec![None; build.parts.len()];
         for (number, step) in build.steps.iter().enumerate() {
             let added = step.adds.iter().filter_map(|id| build.piece(*id));
@@ -46,6 +49,7 @@ impl<'a> Work<'a> {
         Self {
             build,
             stock,
+            behaviour,
             first_steps,
         }
     }
@@ -98,6 +102,31 @@ impl<'a> Work<'a> {
             .iter()
             .filter_map(|index| self.build.joints.get(*index))
             .any(|joint| kinds.contains(&joint.kind))
+    }
+
+    /// True where a step uses hardware of a kind.
+    pub(super) fn uses(&self, step: &Step, kind: HardwareKind) -> bool {
+        let items = step.hardware.iter();
+        items
+            .filter_map(|(id, _)| self.build.hardware.get(id.0))
+            .any(|item| item.kind == kind)
+    }
+
+    /// When hardware of a kind is fitted: in the steps that use it, and where none does though
+    /// the build has it, when the piece goes into use.
+    pub(super) fn fitted(&self, kind: HardwareKind) -> Vec<Occasion> {
+        let steps = self.steps(|step| self.uses(step, kind));
+        let mut items = self.build.hardware.iter();
+        let is_there = items.any(|item| item.kind == kind && item.count > 0);
+        if steps.is_empty() && is_there {
+            return vec![Occasion::Use];
+        }
+        steps
+    }
+
+    /// True where any joint of the build is of a kind.
+    pub(super) fn has_joint(&self, kind: JointKind) -> bool {
+        self.build.joints.iter().any(|joint| joint.kind == kind)
     }
 
     /// Rows of the cut list for which `is` holds.

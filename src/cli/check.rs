@@ -1,6 +1,8 @@
 //! `leafwright check FILE`: what is wrong with a source.
 
-use super::{CheckArguments, Exit, Format, SourceArguments, files, overrides, report, say};
+use super::{
+    CheckArguments, Exit, Format, SourceArguments, figures, files, overrides, report, say,
+};
 use crate::finding::json::json;
 use crate::finding::{Findings, Outcome};
 use crate::road::{self, Checked};
@@ -34,15 +36,24 @@ pub(super) fn checked(
 /// Runs the command.
 pub(super) fn run(arguments: &CheckArguments) -> Exit {
     let mut sources = Sources::new();
-    let (findings, exit) = match checked(&arguments.source, &mut sources) {
-        Ok(outcome) if outcome.findings.has_errors() => (outcome.findings, Exit::Errors),
-        Ok(outcome) => (outcome.findings, Exit::Done),
-        Err(findings) => (findings, Exit::File),
+    let (value, findings, exit) = match checked(&arguments.source, &mut sources) {
+        Ok(outcome) => {
+            let exit = if outcome.findings.has_errors() {
+                Exit::Errors
+            } else {
+                Exit::Done
+            };
+            (outcome.value, outcome.findings, exit)
+        }
+        Err(findings) => (Checked::default(), findings, Exit::File),
     };
     match arguments.format {
         Format::Text if findings.is_empty() => say("Nothing found.\n"),
         Format::Text => report(&findings, &sources),
         Format::Json => say(&(json(&findings, &sources) + "\n")),
+    }
+    if arguments.figures {
+        say(&figures::text(&value));
     }
     exit
 }

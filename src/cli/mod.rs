@@ -7,6 +7,7 @@ mod build;
 mod check;
 mod draw;
 mod explain;
+mod figures;
 mod files;
 pub mod findings;
 mod overrides;
@@ -95,6 +96,9 @@ struct CheckArguments {
     /// For people or for programs
     #[arg(long, default_value = "text")]
     format: Format,
+    /// Print what the build weighs, carries, moves and needs as well
+    #[arg(long, conflicts_with = "format")]
+    figures: bool,
 }
 
 #[derive(Debug, Args)]

@@ -5,13 +5,16 @@ use serde::Serialize;
 use super::context::Facts;
 use super::hardware::{HardwareSize, size};
 use super::measure::{Measure, money};
+use crate::build::SupplyKind;
 use crate::model::MaterialForm;
+use crate::units::square_metres_in_both;
 
 /// The figures of the chapter.
 #[derive(Clone, Debug, Serialize)]
 pub(super) struct Buy {
     stock: Vec<StockRow>,
     hardware: Vec<PackRow>,
+    supplies: Vec<SupplyRow>,
     /// One sum for each currency.
     totals: Vec<String>,
     /// Lines without a price.
@@ -37,10 +40,26 @@ struct PackRow {
     title: String,
     size: HardwareSize,
     needed: i64,
+    /// Bought beside them, in case.
+    spares: i64,
+    /// How much of rolls of edge band is stuck on.
+    run: Option<Measure>,
     pack: i64,
     packs: i64,
     left_over: i64,
     each: Option<String>,
+    total: Option<String>,
+}
+
+/// Glue, finish or abrasive.
+#[derive(Clone, Debug, Serialize)]
+struct SupplyRow {
+    title: String,
+    kind: SupplyKind,
+    coats: i64,
+    /// The surface it goes on, each coat counted.
+    area: String,
+    packs: i64,
     total: Option<String>,
 }
 
@@ -71,6 +90,8 @@ pub(super) fn of(facts: &Facts) -> Buy {
             title: item.title.clone(),
             size: size(facts, item),
             needed: line.needed,
+            spares: line.spares,
+            run: line.run.map(|run| facts.measure(run)),
             pack: line.pack,
             packs: line.packs,
             left_over: line.left_over,
@@ -78,8 +99,20 @@ pub(super) fn of(facts: &Facts) -> Buy {
             total: line.total.as_ref().map(money),
         })
     });
+    let supplies = purchases.supplies.iter().filter_map(|line| {
+        let supply = facts.build.supplies.get(line.supply.0)?;
+        Some(SupplyRow {
+            title: supply.title.clone(),
+            kind: supply.kind,
+            coats: supply.coats,
+            area: square_metres_in_both(line.area_m2),
+            packs: line.packs,
+            total: line.total.as_ref().map(money),
+        })
+    });
     Buy {
         stock: stock.collect(),
+        supplies: supplies.collect(),
         hardware: hardware.collect(),
         totals: purchases.totals.iter().map(money).collect(),
         without_price: purchases.unpriced,

@@ -3,11 +3,13 @@
 use std::collections::BTreeMap;
 
 use super::tree::{Block, Document, Inline, ListMarker, Table};
-use super::{Templates, compose};
+use super::{Stages, Templates, compose};
+use crate::behaviour::Behaviour;
 use crate::build::{Build, Wording, WordingPiece};
 use crate::caution::gather;
 use crate::display::Figure;
 use crate::finding::{Findings, Outcome};
+use crate::solid::Solids;
 use crate::stock::{lay_out, sample};
 use crate::units::Precision;
 
@@ -22,10 +24,21 @@ fn figures() -> BTreeMap<String, Figure> {
 }
 
 fn composed(build: &Build, templates: &Templates) -> Outcome<Document> {
-    let stock = lay_out(build).value;
-    let cautions = gather(build, &stock);
-    let volumes = vec![0.001; build.parts.len()];
-    compose(build, &stock, &cautions, figures(), &volumes, templates)
+    let stock = lay_out(build, &Solids::default()).value;
+    let cautions = gather(build, &stock, &Behaviour::default());
+    let behaviour = Behaviour {
+        kg: vec![Some(1.25); build.placed.len()],
+        ..Behaviour::default()
+    };
+    let stages = Stages {
+        build,
+        stock: &stock,
+        cautions: &cautions,
+        loads: &[],
+        behaviour: &behaviour,
+        allowed: &[],
+    };
+    compose(stages, figures(), templates)
 }
 
 fn shelf_unit() -> Document {
@@ -141,9 +154,11 @@ fn the_parts_of_a_plan_stand_in_order() {
             "cut-list",
             "layouts",
             "hardware",
+            "drilling",
             "overview",
             "steps",
             "final-checks",
+            "figures",
             "revisions",
             "terms",
         ]
@@ -154,7 +169,7 @@ fn the_parts_of_a_plan_stand_in_order() {
 fn every_cut_list_figure_stands_in_both_systems() {
     let build = sample::shelf_unit();
     let document = shelf_unit();
-    let stock = lay_out(&build).value;
+    let stock = lay_out(&build, &Solids::default()).value;
     let precision = build.plan.precision;
     let tables = tables(&document, "cut-list");
     for row in stock.rows() {
@@ -401,11 +416,19 @@ fn text_of_the_author_is_never_markup() {
 #[test]
 fn a_figure_that_is_not_there_is_found_and_left_out() {
     let build = sample::shelf_unit();
-    let stock = lay_out(&build).value;
-    let cautions = gather(&build, &stock);
+    let stock = lay_out(&build, &Solids::default()).value;
+    let cautions = gather(&build, &stock, &Behaviour::default());
     let mut some = figures();
     some.remove("step-2");
-    let outcome = compose(&build, &stock, &cautions, some, &[], &Templates::shipped());
+    let stages = Stages {
+        build: &build,
+        stock: &stock,
+        cautions: &cautions,
+        loads: &[],
+        behaviour: &Behaviour::default(),
+        allowed: &[],
+    };
+    let outcome = compose(stages, some, &Templates::shipped());
     assert_eq!(
         said(&outcome.findings),
         ["P025 template steps.xml.j2, line 13: there is no figure \"step-2\""]
@@ -414,7 +437,7 @@ fn a_figure_that_is_not_there_is_found_and_left_out() {
         .into_iter()
         .any(|block| matches!(block, Block::Figure { name, .. } if name == "step-2"));
     assert!(!shown);
-    // Without volumes the cover has no mass and says nothing of it.
+    // Without masses the cover has no mass and says nothing of it.
     assert!(!text(&outcome.value).contains("Mass, about"));
 }
 

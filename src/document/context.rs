@@ -7,6 +7,8 @@ use serde::Serialize;
 use super::buy::Buy;
 use super::cover::Cover;
 use super::cut_list::MaterialRows;
+use super::drilling::Bit;
+use super::figures::BuildFigures;
 use super::final_checks::FinalChecks;
 use super::hardware::HardwareRow;
 use super::layouts::MaterialLayouts;
@@ -16,11 +18,15 @@ use super::read_first::ReadFirst;
 use super::steps::StepText;
 use super::tools::ToolGroup;
 use super::{
-    buy, cover, cut_list, final_checks, hardware, layouts, parts, read_first, steps, tools,
+    Stages, buy, cover, cut_list, drilling, figures, final_checks, hardware, layouts, parts,
+    read_first, steps, tools,
 };
+use crate::behaviour::Behaviour;
 use crate::build::{Build, Revision};
 use crate::caution::{Cautions, Occasion};
 use crate::display::Figure;
+use crate::model::Load;
+use crate::rules::Allowed;
 use crate::stock::Stock;
 use crate::units::{Length, Precision};
 
@@ -34,11 +40,28 @@ pub(super) struct Facts<'a> {
     pub(super) cautions: &'a Cautions,
     /// The drawn figures.
     pub(super) figures: &'a BTreeMap<String, Figure>,
-    /// Cubic metres of one piece of each part.
-    pub(super) volumes: &'a [f64],
+    /// What it is meant to carry.
+    pub(super) loads: &'a [Load],
+    /// What it weighs, how it bends, moves and stands.
+    pub(super) behaviour: &'a Behaviour,
+    /// What was found in it and is meant to be so.
+    pub(super) allowed: &'a [Allowed],
 }
 
-impl Facts<'_> {
+impl<'a> Facts<'a> {
+    /// What the earlier stages gave, with the figures drawn of it.
+    pub(super) fn new(stages: Stages<'a>, figures: &'a BTreeMap<String, Figure>) -> Self {
+        Self {
+            build: stages.build,
+            stock: stages.stock,
+            cautions: stages.cautions,
+            figures,
+            loads: stages.loads,
+            behaviour: stages.behaviour,
+            allowed: stages.allowed,
+        }
+    }
+
     /// How finely the plan prints.
     pub(super) fn precision(&self) -> Precision {
         self.build.plan.precision
@@ -75,6 +98,8 @@ pub(super) struct PlanContext {
     layouts: Vec<MaterialLayouts>,
     drawn_parts: Vec<DrawnPart>,
     hardware: Vec<HardwareRow>,
+    drilling: Vec<Bit>,
+    build_figures: BuildFigures,
     steps: Vec<StepText>,
     final_checks: FinalChecks,
     revisions: Vec<Revision>,
@@ -94,6 +119,8 @@ impl PlanContext {
             layouts: layouts::of(facts),
             drawn_parts: parts::of(facts),
             hardware: hardware::of(facts),
+            drilling: drilling::of(facts),
+            build_figures: figures::of(facts),
             steps: steps::of(facts),
             final_checks: final_checks::of(facts),
             revisions: facts.build.plan.revisions.clone(),

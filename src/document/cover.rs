@@ -63,12 +63,7 @@ pub(super) fn of(facts: &Facts) -> Cover {
 
 /// The mass of the wood as placed; none where anything of it is not known.
 pub(super) fn mass(facts: &Facts) -> Option<Mass> {
-    let mut kilograms = 0.0;
-    for piece in &facts.build.placed {
-        let part = facts.build.part(piece.part)?;
-        let density = facts.build.material(part.material)?.density?;
-        kilograms += facts.volumes.get(piece.part.0)? * density;
-    }
+    let kilograms = facts.behaviour.total_kg()?;
     (kilograms > 0.0 && kilograms.is_finite()).then(|| Mass::from_kg_f64(kilograms))
 }
 

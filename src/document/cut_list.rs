@@ -27,6 +27,8 @@ pub(super) struct PartRow {
     /// Finished length, width and thickness.
     size: Vec<Measure>,
     blank: Option<BlankRow>,
+    /// Edges and ends that edge band is stuck to.
+    bands: Vec<&'static str>,
     /// `length`, `width`, or none where the material has no grain.
     grain: Option<&'static str>,
     note: Option<String>,
@@ -70,6 +72,7 @@ fn part_row(facts: &Facts, row: &CutRow) -> PartRow {
             layers: blank.layers,
             size: Measure::all(&blank.size, precision),
         }),
+        bands: row.bands.iter().map(|side| side.word()).collect(),
         grain: row
             .grain_along_length
             .map(|along| if along { "length" } else { "width" }),

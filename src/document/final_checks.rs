@@ -3,10 +3,12 @@
 use serde::Serialize;
 
 use super::context::Facts;
+use super::figures::{self, LoadText};
 use super::measure::Measure;
 use super::read_first::CautionText;
 use super::wording::PartName;
 use crate::caution::Occasion;
+use crate::rules::Allowed;
 
 /// The figures of the chapter.
 #[derive(Clone, Debug, Serialize)]
@@ -19,8 +21,20 @@ pub(super) struct FinalChecks {
     left_over: Vec<(String, i64)>,
     /// Anything is driven or pressed in.
     has_hardware: bool,
+    /// What it is loaded with to try it.
+    loads: Vec<LoadText>,
+    /// What was found in the plan and is meant to be so.
+    allowed: Vec<AllowedText>,
     /// Cautions that concern the finished piece.
     cautions: Vec<CautionText>,
+}
+
+/// A finding that the author wants.
+#[derive(Clone, Debug, Serialize)]
+struct AllowedText {
+    code: &'static str,
+    message: String,
+    because: String,
 }
 
 pub(super) fn of(facts: &Facts) -> FinalChecks {
@@ -53,8 +67,18 @@ pub(super) fn of(facts: &Facts) -> FinalChecks {
         removable,
         left_over: left_over.collect(),
         has_hardware: !facts.stock.purchases.hardware.is_empty(),
+        loads: figures::loads(facts),
+        allowed: facts.allowed.iter().map(allowed).collect(),
         cautions: in_use
             .map(|caution| CautionText::of(facts, caution))
             .collect(),
+    }
+}
+
+fn allowed(allowed: &Allowed) -> AllowedText {
+    AllowedText {
+        code: allowed.finding.page.code,
+        message: allowed.finding.message.clone(),
+        because: allowed.because.clone(),
     }
 }

@@ -12,6 +12,7 @@ pub(super) struct HardwareRow {
     title: String,
     kind: HardwareKind,
     size: HardwareSize,
+    /// Pieces that joints, steps and the author use; rolls of edge band.
     count: i64,
     /// Steps that use it, counted from 1.
     steps: Vec<usize>,
@@ -42,18 +43,20 @@ pub(super) fn size(facts: &Facts, item: &Hardware) -> HardwareSize {
 }
 
 pub(super) fn of(facts: &Facts) -> Vec<HardwareRow> {
-    let items = facts.build.hardware.iter().enumerate();
-    let used = items.filter(|(_, item)| item.count > 0);
-    let rows = used.map(|(index, item)| HardwareRow {
-        title: item.title.clone(),
-        kind: item.kind,
-        size: size(facts, item),
-        count: item.count,
-        steps: steps_with(facts, HardwareId(index)),
-        pilot: item.pilot.map(|pilot| facts.fine_measure(pilot)),
-        clearance: item
-            .clearance
-            .map(|clearance| facts.fine_measure(clearance)),
+    let lines = facts.stock.purchases.hardware.iter();
+    let rows = lines.filter_map(|line| {
+        let item = facts.build.hardware.get(line.hardware.0)?;
+        Some(HardwareRow {
+            title: item.title.clone(),
+            kind: item.kind,
+            size: size(facts, item),
+            count: line.needed,
+            steps: steps_with(facts, line.hardware),
+            pilot: item.pilot.map(|pilot| facts.fine_measure(pilot)),
+            clearance: item
+                .clearance
+                .map(|clearance| facts.fine_measure(clearance)),
+        })
     });
     rows.collect()
 }

@@ -1,7 +1,6 @@
 //! The document: what the plan says, in order, before anyone knows how wide a page is.
 //!
-//! Takes a [`Build`] with its [`Stock`], its [`Cautions`], the drawn figures and the volumes of
-//! its parts, gives a [`tree::Document`]. All figures are worked out and rounded here, once, in
+//! Takes what the earlier [`Stages`] gave and the drawn figures, gives a [`tree::Document`]. All figures are worked out and rounded here, once, in
 //! both systems; the words around them stand in templates, which a user may replace. A template
 //! computes nothing and reads nothing: it has a budget of work and sees only what it is handed.
 //!
@@ -15,6 +14,8 @@ mod checks;
 mod context;
 mod cover;
 mod cut_list;
+mod drilling;
+mod figures;
 mod final_checks;
 pub mod findings;
 mod hardware;
@@ -38,34 +39,46 @@ pub use templates::Templates;
 
 use std::collections::BTreeMap;
 
+use crate::behaviour::Behaviour;
 use crate::build::Build;
 use crate::caution::Cautions;
 use crate::display::Figure;
 use crate::finding::{Findings, Outcome};
+use crate::model::Load;
+use crate::rules::Allowed;
 use crate::stock::Stock;
 use context::{Facts, PlanContext};
 use tree::Document;
 
+/// What the earlier stages gave.
+#[derive(Clone, Copy, Debug)]
+pub struct Stages<'a> {
+    /// The build.
+    pub build: &'a Build,
+    /// What it is cut from.
+    pub stock: &'a Stock,
+    /// What is dangerous in it.
+    pub cautions: &'a Cautions,
+    /// What it is meant to carry.
+    pub loads: &'a [Load],
+    /// What it weighs, how it bends, moves and stands.
+    pub behaviour: &'a Behaviour,
+    /// What was found in it and is meant to be so.
+    pub allowed: &'a [Allowed],
+}
+
 /// The document of a plan.
 ///
-/// `figures` are named `cover`, `overview`, `exploded`, `step-1`, …, `layout-1`, …, `sign-M004`, …; `volumes` are
-/// cubic metres of one piece of each part, by number, and may be empty. Findings: the P family
-/// in [`findings`]; with an error among them the document holds what could still be made.
+/// `figures` are named `cover`, `overview`, `exploded`, `step-1`, …, `layout-1`, …, `sign-M004`,
+/// …. Findings: the P family in [`findings`]; with an error among them the document holds what
+/// could still be made.
 pub fn compose(
-    build: &Build,
-    stock: &Stock,
-    cautions: &Cautions,
+    stages: Stages<'_>,
     figures: BTreeMap<String, Figure>,
-    volumes: &[f64],
     templates: &Templates,
 ) -> Outcome<Document> {
-    let facts = Facts {
-        build,
-        stock,
-        cautions,
-        figures: &figures,
-        volumes,
-    };
+    let build = stages.build;
+    let facts = Facts::new(stages, &figures);
     let mut findings = Findings::new();
     let mut document = Document {
         title: build.plan.title.clone(),

@@ -134,6 +134,14 @@ fn cuts(facts: &Facts, part: &Part) -> Vec<Cut> {
                     place.first.extend(more);
                 }
             }
+            Some(last) if last.is_in_row_with(&next) => {
+                last.numbers.push(number);
+                last.count += 1;
+                let more = next.places.into_iter().flat_map(|place| place.second);
+                if let Some(place) = last.places.first_mut() {
+                    place.second.extend(more);
+                }
+            }
             _ => cuts.push(Cut {
                 numbers: vec![number],
                 ..next
@@ -146,6 +154,16 @@ fn cuts(facts: &Facts, part: &Part) -> Vec<Cut> {
 impl Cut {
     fn is_pocket_hole(&self) -> bool {
         self.kind == "pocket hole"
+    }
+
+    /// True for two notches as far from the first side, as those between the fingers of a box
+    /// joint.
+    fn is_in_row_with(&self, other: &Self) -> bool {
+        let first = |cut: &Self| cut.places.first().map(|place| place.first.clone());
+        self.kind == "notch"
+            && self.is_like(other)
+            && self.long == other.long
+            && first(self) == first(other)
     }
 
     /// True for two cuts that differ in their places alone.

@@ -53,13 +53,20 @@ pub(super) fn worn(cautions: &[&Caution]) -> Vec<SignText> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::behaviour::Behaviour;
     use crate::caution::gather;
+    use crate::solid::Solids;
     use crate::stock::{lay_out, sample};
 
     #[test]
     fn gloves_are_worn_where_every_work_asks_for_them() {
         let build = sample::shelf_unit();
-        let list = gather(&build, &lay_out(&build).value).list;
+        let list = gather(
+            &build,
+            &lay_out(&build, &Solids::default()).value,
+            &Behaviour::default(),
+        )
+        .list;
         let codes = |ids: &[&str]| -> Vec<&str> {
             let of: Vec<&Caution> = list.iter().filter(|one| ids.contains(&one.id)).collect();
             worn(&of).iter().map(|sign| sign.code).collect()

@@ -25,6 +25,8 @@ pub(super) struct StepText {
     figure: Option<String>,
     parts: Vec<StepPart>,
     hardware: Vec<StepHardware>,
+    /// Glue, finish and abrasives it names.
+    supplies: Vec<String>,
     tools: Vec<Vec<TextPiece>>,
     time: Option<Duration>,
     /// Cautions in full, for the first step each concerns.
@@ -94,6 +96,7 @@ fn text(facts: &Facts, index: usize, step: &Step, told: &mut BTreeSet<&'static s
         figure: shows(facts, step).then(|| format!("step-{}", index + 1)),
         parts: parts(facts, step),
         hardware: hardware(facts, step),
+        supplies: supplies(facts, step),
         tools: tools(facts, index),
         time: step.seconds.and_then(Duration::of),
         worn: signs::worn(&again),
@@ -150,5 +153,13 @@ fn tools(facts: &Facts, index: usize) -> Vec<Vec<TextPiece>> {
     tools
         .filter(|tool| tool.occasions.contains(&Occasion::Step(index)))
         .map(|tool| wording::fine_pieces(facts, &tool.name))
+        .collect()
+}
+
+fn supplies(facts: &Facts, step: &Step) -> Vec<String> {
+    let named = step.supplies.iter();
+    named
+        .filter_map(|id| facts.build.supplies.get(id.0))
+        .map(|supply| supply.title.clone())
         .collect()
 }

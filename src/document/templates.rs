@@ -28,6 +28,7 @@ const SHIPPED: &[(&str, &str)] = shipped![
     "overview.xml.j2",
     "steps.xml.j2",
     "final-checks.xml.j2",
+    "figures.xml.j2",
     "revisions.xml.j2",
     "terms.xml.j2",
 ];

@@ -316,6 +316,7 @@ fn grain_arrow(middle: Spot, marks: &mut Vec<Mark>) {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::solid::Solids;
     use crate::stock::{lay_out, sample};
 
     /// Corners of all filled and stroked rectangles and the extent of all texts.
@@ -341,7 +342,7 @@ mod tests {
     #[test]
     fn every_layout_is_drawn_inside_its_figure() {
         let build = sample::shelf_unit();
-        let stock = lay_out(&build).value;
+        let stock = lay_out(&build, &Solids::default()).value;
         let fonts = Fonts::shipped().unwrap();
         let figures = cutting_layouts(&fonts, &build, &stock);
         let names: Vec<&str> = figures.keys().map(String::as_str).collect();
@@ -357,7 +358,7 @@ mod tests {
     #[test]
     fn every_blank_leads_to_its_row() {
         let build = sample::shelf_unit();
-        let stock = lay_out(&build).value;
+        let stock = lay_out(&build, &Solids::default()).value;
         let fonts = Fonts::shipped().unwrap();
         let figures = cutting_layouts(&fonts, &build, &stock);
         let links = figures.values().flat_map(|figure| &figure.marks);
@@ -375,7 +376,7 @@ mod tests {
     #[test]
     fn lengths_are_to_scale() {
         let build = sample::shelf_unit();
-        let stock = lay_out(&build).value;
+        let stock = lay_out(&build, &Solids::default()).value;
         let fonts = Fonts::shipped().unwrap();
         let layout = &stock.sheets[0].layouts[0];
         let sheet = Sheet::new(&fonts, &build, layout);

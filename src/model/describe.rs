@@ -3,7 +3,7 @@
 use super::evaluate::Evaluator;
 use super::findings::{LACKING, NOT_POSITIVE, PLAN_BLOCK, SAID_TWICE, WORD_OUT_OF_PLACE};
 use super::hardware::{Hardware, HardwareKind};
-use super::head::{Paper, PlanHead, Projection, Revision};
+use super::head::{Paper, PlanHead, Projection, Revision, User};
 use super::material::{Grain, Material, MaterialForm, Sawn, StockPiece};
 use super::names::nearest_of;
 use crate::finding::Finding;
@@ -97,6 +97,11 @@ impl Evaluator<'_> {
                 head.spares = count.zip(of);
             }
             PlanSetting::Humidity(low, high) => head.humidity = self.humidity(low, high),
+            PlanSetting::For(word) => match word.value.as_str() {
+                "children" => head.users.push(User::Children),
+                "food" => head.users.push(User::Food),
+                _ => self.tell_word(word, "who it is for", &["children", "food"]),
+            },
             PlanSetting::Allow(_) => {}
         }
     }

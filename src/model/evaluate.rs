@@ -292,6 +292,10 @@ impl<'t> Evaluator<'t> {
             Some(Declared::Material(i)) => Some(Value::Material(i)),
             Some(Declared::Part(i)) => Some(Value::Part(i)),
             Some(Declared::Hardware(i)) => Some(Value::Hardware(i)),
+            Some(Declared::Supply(_)) => {
+                self.tell_word(name, "a value", &[]);
+                None
+            }
             Some(Declared::Place(i)) => Some(Value::Placed {
                 place: i,
                 index: None,

@@ -28,9 +28,21 @@ pub struct PlanHead {
     pub spares: Option<(i64, i64)>,
     /// Relative humidity where the piece will stand, in per cent: driest and dampest.
     pub humidity: Option<(i64, i64)>,
+    /// Who or what the piece must suit beside its builder.
+    pub users: Vec<User>,
     /// Where the block is.
     #[serde(skip)]
     pub span: Span,
+}
+
+/// Who or what a piece must suit beside its builder.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum User {
+    /// Children use it.
+    Children,
+    /// Food touches it.
+    Food,
 }
 
 /// A revision of the plan.

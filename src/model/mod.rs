@@ -28,6 +28,7 @@ mod require;
 mod resolve;
 mod sizes;
 mod step;
+mod supply;
 mod uses;
 mod value;
 mod wording;
@@ -39,7 +40,7 @@ use crate::units::Quantity;
 pub use feature::plane_axes;
 pub use grid::ProofTriangle;
 pub use hardware::{Hardware, HardwareId, HardwareKind};
-pub use head::{Paper, PlanHead, Projection, Revision};
+pub use head::{Paper, PlanHead, Projection, Revision, User};
 pub use join::{JoinDesign, JointKind};
 pub use material::{Grain, Material, MaterialForm, MaterialId, Sawn, StockPiece};
 pub use overrides::Overrides;
@@ -50,6 +51,7 @@ pub use part::{
 pub use place::{PlacedId, Placement};
 pub use require::Requirement;
 pub use step::{Pull, Said, SaidPiece, SignalWord, StepDesign};
+pub use supply::{Supply, SupplyId, SupplyKind};
 pub use uses::{Allowance, Clearance, Held, Load};
 
 /// Everything a source describes, worked out.
@@ -63,6 +65,8 @@ pub struct Model {
     pub parts: Vec<PartDesign>,
     /// Items of hardware, by [`HardwareId`].
     pub hardware: Vec<Hardware>,
+    /// Supplies, by [`SupplyId`].
+    pub supplies: Vec<Supply>,
     /// Placed pieces, by [`PlacedId`].
     pub placements: Vec<Placement>,
     /// Joints asked for.

@@ -7,7 +7,7 @@ use crate::finding::{Finding, Findings};
 use crate::source::Span;
 use crate::syntax::tree::{
     Clearance, Hardware, Hold, Join, Let, Load, Material, Name, Param, Part, Place, PlanBlock,
-    Require, Statement, Step, Tree,
+    Require, Statement, Step, Supply, Tree,
 };
 
 /// The statements of a tree, sorted by kind, each in the order of the text.
@@ -26,6 +26,7 @@ pub(super) struct Declarations<'t> {
     pub(super) loads: Vec<&'t Load>,
     pub(super) clearances: Vec<&'t Clearance>,
     pub(super) holds: Vec<&'t Hold>,
+    pub(super) supplies: Vec<&'t Supply>,
     names: BTreeMap<&'t str, (Declared, Span)>,
 }
 
@@ -37,6 +38,7 @@ pub(super) enum Declared {
     Material(usize),
     Part(usize),
     Hardware(usize),
+    Supply(usize),
     Place(usize),
 }
 
@@ -70,6 +72,10 @@ impl<'t> Declarations<'t> {
                 Statement::Hardware(item) => {
                     all.declare(&item.name, Declared::Hardware(all.hardware.len()), findings);
                     all.hardware.push(item);
+                }
+                Statement::Supply(supply) => {
+                    all.declare(&supply.name, Declared::Supply(all.supplies.len()), findings);
+                    all.supplies.push(supply);
                 }
                 Statement::Place(place) => {
                     all.declare(&place.name, Declared::Place(all.places.len()), findings);
@@ -113,6 +119,7 @@ impl<'t> Declarations<'t> {
                 Meant::Material => matches!(declared, Declared::Material(_)),
                 Meant::Part => matches!(declared, Declared::Part(_)),
                 Meant::Hardware => matches!(declared, Declared::Hardware(_)),
+                Meant::Used => matches!(declared, Declared::Hardware(_) | Declared::Supply(_)),
                 Meant::Placed => matches!(declared, Declared::Place(_)),
             })
             .map(|(name, _)| *name)
@@ -131,6 +138,8 @@ pub(super) enum Meant {
     Part,
     /// An item of hardware.
     Hardware,
+    /// An item of hardware or a supply.
+    Used,
     /// A placed part.
     Placed,
 }

@@ -12,6 +12,7 @@ use super::names::{Declarations, Declared, Meant};
 use super::part::{Band, PartId};
 use super::place::{PlacedId, Placement};
 use super::step::{Pull, SignalWord, StepDesign};
+use super::supply::SupplyId;
 use super::uses::{Load, allowances};
 use super::wording::PartNumbers;
 use super::{Model, Overrides};
@@ -30,6 +31,7 @@ struct Numbers {
     materials: BTreeMap<usize, MaterialId>,
     parts: BTreeMap<usize, PartId>,
     hardware: BTreeMap<usize, HardwareId>,
+    supplies: BTreeMap<usize, SupplyId>,
     placed: BTreeMap<(usize, i64), PlacedId>,
 }
 
@@ -58,6 +60,7 @@ pub(super) fn resolve(tree: &Tree, overrides: &Overrides) -> Outcome<Model> {
     evaluator.items(&mut model, &mut numbers);
     evaluator.parts(&mut model, &mut numbers);
     evaluator.placements(&mut model, &mut numbers);
+    evaluator.supplies(&mut model, &mut numbers);
     model.joins = all
         .joins
         .iter()
@@ -215,6 +218,22 @@ impl<'t> Evaluator<'t> {
                     .hardware
                     .insert(index, HardwareId(model.hardware.len()));
                 model.hardware.push(item);
+            }
+        }
+    }
+
+    /// Supplies, with the pieces they go on.
+    fn supplies(&self, model: &mut Model, numbers: &mut Numbers) {
+        for (index, declared) in self.all.supplies.iter().enumerate() {
+            if let Some((mut supply, on)) = self.supply(declared) {
+                for reference in on {
+                    let pieces = self.placed(std::slice::from_ref(reference), numbers);
+                    supply.on.extend(pieces.into_iter().map(|(piece, _)| piece));
+                }
+                numbers
+                    .supplies
+                    .insert(index, SupplyId(model.supplies.len()));
+                model.supplies.push(supply);
             }
         }
     }
@@ -392,6 +411,7 @@ impl<'t> Evaluator<'t> {
             checks: Vec::new(),
             tools: Vec::new(),
             uses: Vec::new(),
+            supplies: Vec::new(),
             cautions: Vec::new(),
             seconds: None,
             span: step.title.span,
@@ -442,12 +462,8 @@ impl<'t> Evaluator<'t> {
                         .tools
                         .extend(tools.iter().map(|tool| tool.value.clone()));
                 }
-                StepLineKind::Uses { hardware, count } => {
-                    let count = self.count(count, None, 1, "the number used");
-                    let item = self
-                        .hardware_named(hardware)
-                        .and_then(|item| numbers.hardware.get(&item).copied());
-                    design.uses.extend(item.zip(count));
+                StepLineKind::Uses { name, count } => {
+                    self.used(name, count.as_ref(), numbers, &mut design);
                 }
                 StepLineKind::Allow(_) => {}
                 StepLineKind::Time(time) => {
@@ -473,6 +489,35 @@ impl<'t> Evaluator<'t> {
             }
         }
         design
+    }
+
+    /// Goods with their number, or a supply.
+    fn used(&self, name: &Name, count: Option<&Expr>, numbers: &Numbers, design: &mut StepDesign) {
+        match self.all.find(&name.value) {
+            Some(Declared::Supply(index)) => {
+                design.supplies.extend(numbers.supplies.get(&index));
+                if let Some(count) = count {
+                    let message = "a supply is used by what it covers, not by number";
+                    self.tell(
+                        Finding::new(&WORD_OUT_OF_PLACE, count.span, message)
+                            .remedy("leave the number out"),
+                    );
+                }
+            }
+            Some(Declared::Hardware(index)) => {
+                let item = numbers.hardware.get(&index).copied();
+                let Some(count) = count else {
+                    let message = format!("how many of `{}` are used is not said", name.value);
+                    let remedy = format!("write `uses {} 4`", name.value);
+                    self.tell_lacking(name.span, &message, &remedy);
+                    return;
+                };
+                let count = self.count(count, None, 1, "the number used");
+                design.uses.extend(item.zip(count));
+            }
+            Some(_) => self.tell_word(name, "an item of hardware or a supply", &[]),
+            None => self.tell_unknown(name, "there is no such hardware or supply", Meant::Used),
+        }
     }
 
     fn check_look(&self, look: &[Direction], span: Span) {

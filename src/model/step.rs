@@ -5,6 +5,7 @@ use serde::Serialize;
 use super::hardware::HardwareId;
 use super::part::PartId;
 use super::place::PlacedId;
+use super::supply::SupplyId;
 use crate::geometry::Direction;
 use crate::source::Span;
 use crate::units::Length;
@@ -28,6 +29,8 @@ pub struct StepDesign {
     pub tools: Vec<String>,
     /// Counted goods that go on here.
     pub uses: Vec<(HardwareId, i64)>,
+    /// Supplies that are used here.
+    pub supplies: Vec<SupplyId>,
     /// The author's own cautions.
     pub cautions: Vec<(SignalWord, Said)>,
     /// Time in seconds; none if not said.

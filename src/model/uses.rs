@@ -9,7 +9,7 @@ use crate::geometry::Axis;
 use crate::source::Span;
 use crate::syntax::tree::{
     self, Expr, HardwareSettingKind, JoinSettingKind, MaterialSetting, PartLineKind, PlaceLineKind,
-    PlanSetting, Statement, StepLineKind, Tree,
+    PlanSetting, Statement, StepLineKind, SupplySettingKind, Tree,
 };
 use crate::units::{Dimension, Length};
 
@@ -198,6 +198,10 @@ fn allow_lines(statement: &Statement, whole: Span) -> (Span, Vec<&tree::Allow>) 
         Statement::Hardware(item) => (
             item.span,
             of_kind!(item.settings.iter().map(|line| &line.kind), HardwareSettingKind::Allow(allow) => allow),
+        ),
+        Statement::Supply(supply) => (
+            supply.span,
+            of_kind!(supply.settings.iter().map(|line| &line.kind), SupplySettingKind::Allow(allow) => allow),
         ),
         Statement::Step(step) => (
             step.span,

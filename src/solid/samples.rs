@@ -121,6 +121,7 @@ pub(crate) fn empty(title: &str) -> Build {
             about: String::new(),
             spares: None,
             humidity: None,
+            users: Vec::new(),
             span: Span::default(),
         },
         materials: vec![
@@ -136,6 +137,7 @@ pub(crate) fn empty(title: &str) -> Build {
         placed: Vec::new(),
         joints: Vec::new(),
         hardware: Vec::new(),
+        supplies: Vec::new(),
         steps: Vec::new(),
         overall: None,
     }
@@ -203,6 +205,7 @@ impl Build {
             checks: Vec::new(),
             tools: Vec::new(),
             hardware: Vec::new(),
+            supplies: Vec::new(),
             cautions: Vec::new(),
             seconds: None,
             span: Span::default(),

@@ -6,6 +6,7 @@ use super::findings;
 use super::types::Blank;
 use crate::build::{Build, Part};
 use crate::finding::{Finding, Findings};
+use crate::geometry::PartAxis;
 use crate::model::{Grain, Material, MaterialForm, MaterialId, PartId};
 use crate::units::Length;
 
@@ -38,22 +39,30 @@ pub(super) struct Demand {
     pub(super) may_turn: bool,
 }
 
-/// What is sawn for a part, where that is not the finished piece: layers to glue up, or one
-/// piece with something to trim.
+/// What is sawn for a part, where that is not the finished piece: layers to glue up, one piece
+/// with something to trim, or one that is smaller by the edge band that comes on it.
 ///
 /// Laminated blanks are cut over-long and over-wide and trimmed after the glue has cured
 /// (ref: layout-practice#P10 [P]).
 pub(super) fn rough(part: &Part, material: &Material) -> Option<Blank> {
     let layers = part.layers.max(1);
-    if layers == 1 && !part.oversize.is_positive() {
+    if layers == 1 && !part.oversize.is_positive() && part.bands.is_empty() {
         return None;
     }
     let [length, width, _] = part.size();
     let more = part.oversize * 2;
+    let banded = |axis: PartAxis| -> Length {
+        let bands = part.bands.iter().filter(|band| band.side.axis() == axis);
+        bands.map(|band| band.thickness).sum()
+    };
     Some(Blank {
         pieces: part.pieces().saturating_mul(layers),
         layers,
-        size: [length + more, width + more, material.thickness()],
+        size: [
+            length + more - banded(PartAxis::Length),
+            width + more - banded(PartAxis::Width),
+            material.thickness(),
+        ],
     })
 }
 

@@ -6,9 +6,11 @@ use proptest::prelude::*;
 
 use super::sample::{build_of, euro, mm, part, pine, plywood, shelf_unit};
 use super::{CutDirection, Layout, MaterialPlan, Stock, lay_out};
-use crate::build::Build;
+use crate::build::{Build, HardwareId, HardwareKind, PlacedId, Supply, SupplyKind};
 use crate::finding::Findings;
-use crate::model::{Grain, Material, MaterialForm, PartId, StockPiece};
+use crate::geometry::Side;
+use crate::model::{Band, Grain, Material, MaterialForm, PartId, StockPiece};
+use crate::solid::Solids;
 use crate::source::Span;
 use crate::units::{Length, Money};
 
@@ -169,7 +171,7 @@ fn only(plans: &[MaterialPlan]) -> &MaterialPlan {
 #[test]
 fn the_shelf_unit_is_laid_out() {
     let build = shelf_unit();
-    let outcome = lay_out(&build);
+    let outcome = lay_out(&build, &Solids::default());
     assert_eq!(codes(&outcome.findings), Vec::<&str>::new());
     assert_eq!(faults(&build, &outcome.value), Vec::<String>::new());
     let sheets = only(&outcome.value.sheets);
@@ -188,7 +190,7 @@ fn the_cut_list_keeps_equal_widths_together() {
             part("D", "None", 0, [900, 290, 18], 0),
         ],
     );
-    let stock = lay_out(&build).value;
+    let stock = lay_out(&build, &Solids::default()).value;
     let widths: Vec<(i64, Vec<&str>)> = stock.cut_list[0]
         .widths
         .iter()
@@ -202,7 +204,7 @@ fn the_cut_list_keeps_equal_widths_together() {
 
 #[test]
 fn layers_are_cut_as_blanks() {
-    let stock = lay_out(&shelf_unit()).value;
+    let stock = lay_out(&shelf_unit(), &Solids::default()).value;
     let foot = stock.rows().find(|row| row.label == "D").unwrap();
     let blank = foot.blank.as_ref().unwrap();
     // Four feet of two layers, 5 mm larger on every edge, as thick as the sheet.
@@ -213,7 +215,7 @@ fn layers_are_cut_as_blanks() {
 
 #[test]
 fn purchases_agree_with_the_figures_worked_by_hand() {
-    let stock = lay_out(&shelf_unit()).value;
+    let stock = lay_out(&shelf_unit(), &Solids::default()).value;
     let screws = &stock.purchases.hardware[0];
     // 70 screws from packs of 50: two packs of 3.20, 30 left over.
     assert_eq!((screws.packs, screws.left_over), (2, 30));
@@ -239,7 +241,7 @@ fn boards_are_filled_to_the_end() {
             part("C", "Third", 0, [784, 95, 45], 3),
         ],
     );
-    let stock = lay_out(&build).value;
+    let stock = lay_out(&build, &Solids::default()).value;
     assert_eq!(faults(&build, &stock), Vec::<String>::new());
     // Three thirds: 3 x 784 + 2 x 3 = 2358.
     assert_eq!(only(&stock.boards).layouts.len(), 2);
@@ -250,7 +252,7 @@ fn strips_are_ripped_side_by_side() {
     // Two strips of 45 mm and one kerf of 3 mm fit in 95 mm (93), so that four pieces of
     // 1170 mm come from one board.
     let build = build_of(vec![pine()], vec![part("A", "Lath", 0, [1170, 45, 45], 4)]);
-    let stock = lay_out(&build).value;
+    let stock = lay_out(&build, &Solids::default()).value;
     assert_eq!(faults(&build, &stock), Vec::<String>::new());
     let plan = only(&stock.boards);
     assert_eq!((plan.layouts.len(), plan.at_least), (1, 1));
@@ -278,14 +280,14 @@ fn the_least_cost_is_bought() {
         vec![material.clone()],
         vec![part("A", "Panel", 0, [900, 600, 18], 1)],
     );
-    let lines = lay_out(&small).value.purchases.stock;
+    let lines = lay_out(&small, &Solids::default()).value.purchases.stock;
     assert_eq!((lines[0].stock, lines[0].count), (1, 1));
     // Four panels of 1100 by 550 fill a whole sheet, or two halves at 90.00.
     let large = build_of(
         vec![material],
         vec![part("A", "Panel", 0, [1100, 550, 18], 4)],
     );
-    let stock = lay_out(&large).value;
+    let stock = lay_out(&large, &Solids::default()).value;
     assert_eq!(faults(&large, &stock), Vec::<String>::new());
     assert_eq!(stock.purchases.totals, vec![euro(7900)]);
 }
@@ -303,7 +305,7 @@ fn boards_of_several_lengths_are_mixed() {
             part("B", "Short", 0, [1100, 95, 45], 3),
         ],
     );
-    let stock = lay_out(&build).value;
+    let stock = lay_out(&build, &Solids::default()).value;
     assert_eq!(faults(&build, &stock), Vec::<String>::new());
     assert_eq!(stock.purchases.totals, vec![euro(850 + 1200)]);
 }
@@ -319,7 +321,7 @@ fn two_currencies_are_never_compared() {
         vec![material],
         vec![part("A", "Panel", 0, [900, 600, 18], 1)],
     );
-    let outcome = lay_out(&build);
+    let outcome = lay_out(&build, &Solids::default());
     assert_eq!(codes(&outcome.findings), vec!["T009"]);
     assert_eq!(outcome.value.purchases.totals, vec![euro(4500)]);
 }
@@ -328,7 +330,7 @@ fn two_currencies_are_never_compared() {
 fn a_part_that_fits_on_nothing_is_found() {
     let fault = |material: Material, size: [i64; 3]| {
         let build = build_of(vec![material], vec![part("A", "Panel", 0, size, 1)]);
-        codes(&lay_out(&build).findings)
+        codes(&lay_out(&build, &Solids::default()).findings)
     };
     assert_eq!(fault(plywood(), [2421, 300, 18]), vec!["T001"]);
     assert_eq!(fault(plywood(), [2420, 1200, 18]), Vec::<&str>::new());
@@ -352,7 +354,7 @@ fn a_million_copies_are_a_finding() {
         vec![plywood()],
         vec![part("A", "Panel", 0, [900, 300, 18], 1_000_000)],
     );
-    let outcome = lay_out(&build);
+    let outcome = lay_out(&build, &Solids::default());
     assert_eq!(codes(&outcome.findings), vec!["T006"]);
     assert!(outcome.value.sheets.is_empty());
 }
@@ -363,7 +365,7 @@ fn findings_give_the_figures_of_both() {
         vec![plywood()],
         vec![part("A", "Panel", 0, [2600, 300, 18], 1)],
     );
-    let findings = lay_out(&build).findings;
+    let findings = lay_out(&build, &Solids::default()).findings;
     let finding = findings.iter().next().unwrap();
     let figures: Vec<String> = finding
         .figures
@@ -376,7 +378,10 @@ fn findings_give_the_figures_of_both() {
 
 #[test]
 fn the_same_build_has_the_same_layout() {
-    assert_eq!(lay_out(&shelf_unit()).value, lay_out(&shelf_unit()).value);
+    assert_eq!(
+        lay_out(&shelf_unit(), &Solids::default()).value,
+        lay_out(&shelf_unit(), &Solids::default()).value
+    );
 }
 
 fn a_part(index: usize, longest: i64, widest: i64) -> impl Strategy<Value = crate::build::Part> {
@@ -414,7 +419,7 @@ proptest! {
             material.stock.push(size(1500, 1500, 5000));
         }
         let build = build_of(vec![material], parts);
-        let outcome = lay_out(&build);
+        let outcome = lay_out(&build, &Solids::default());
         let stock = outcome.value;
         let found: Vec<String> = faults(&build, &stock);
         prop_assert_eq!(found, Vec::<String>::new());
@@ -435,7 +440,81 @@ proptest! {
             })
             .collect();
         let build = build_of(vec![material], parts);
-        let stock = lay_out(&build).value;
+        let stock = lay_out(&build, &Solids::default()).value;
         prop_assert_eq!(faults(&build, &stock), Vec::<String>::new());
     }
+}
+
+#[test]
+fn spares_are_bought_beside_what_is_used() {
+    let mut build = shelf_unit();
+    build.plan.spares = Some((1, 20));
+    let stock = lay_out(&build, &Solids::default()).value;
+    let screws = &stock.purchases.hardware[0];
+    // 70 screws make four times twenty, the last begun: four more. 74 come in two packs of 50.
+    assert_eq!((screws.needed, screws.spares, screws.packs), (70, 4, 2));
+    assert_eq!(screws.left_over, 30);
+}
+
+#[test]
+fn a_banded_panel_is_cut_smaller_and_its_band_bought_by_rolls() {
+    let mut build = shelf_unit();
+    let id = HardwareId(build.hardware.len());
+    let mut tape = build.hardware[0].clone();
+    tape.kind = HardwareKind::EdgeBand;
+    tape.count = 0;
+    tape.pack = None;
+    tape.length = Some(mm(2_000));
+    build.hardware.push(tape);
+    let shelf = &mut build.parts[1];
+    let [length, width, _] = shelf.size();
+    shelf.bands = [Side::Near, Side::Foot, Side::Head]
+        .map(|side| Band {
+            side,
+            hardware: id,
+            thickness: mm(2),
+            span: Span::default(),
+        })
+        .to_vec();
+    let pieces = shelf.pieces();
+    let stock = lay_out(&build, &Solids::default()).value;
+    let row = stock.rows().find(|row| row.part == PartId(1)).unwrap();
+    let blank = row.blank.as_ref().unwrap();
+    assert_eq!(blank.size[0], length - mm(4));
+    assert_eq!(blank.size[1], width - mm(2));
+    assert_eq!(row.size[..2], [length, width]);
+    let line = stock.purchases.hardware.last().unwrap();
+    // Every stretch hangs over by 20 mm at both ends.
+    let run = (length + width * 2 + mm(120)) * pieces;
+    assert_eq!(line.run, Some(run));
+    assert_eq!(line.packs, (run.nm() + mm(2_000).nm() - 1) / mm(2_000).nm());
+}
+
+#[test]
+fn supplies_are_bought_by_what_they_cover() {
+    let mut build = shelf_unit();
+    let supply = Supply {
+        name: "glue".to_owned(),
+        title: "Glue".to_owned(),
+        kind: SupplyKind::Glue,
+        covers_m2: 0.03,
+        coats: 1,
+        on: Vec::new(),
+        price: Some(euro(500)),
+        span: Span::default(),
+    };
+    build.supplies.push(supply);
+    let line = lay_out(&build, &Solids::default()).value.purchases.supplies;
+    // Four feet of two layers, 100 mm square: 0.04 m2, a tenth more is 0.044 m2, two packs.
+    assert!((line[0].area_m2 - 0.04).abs() < 1e-12);
+    assert_eq!(
+        (line[0].packs, line[0].total.clone()),
+        (2, Some(euro(1000)))
+    );
+    // Two coats on one foot alone.
+    let feet = build.placed.iter().position(|piece| piece.name == "feet");
+    build.supplies[0].on = vec![PlacedId(feet.unwrap())];
+    build.supplies[0].coats = 2;
+    let line = lay_out(&build, &Solids::default()).value.purchases.supplies;
+    assert!((line[0].area_m2 - 0.08).abs() < 1e-12);
 }

@@ -59,6 +59,7 @@ fn row(build: &Build, id: PartId, part: &Part) -> CutRow {
         mirrored: part.mirrored,
         size: part.size(),
         blank: material.and_then(|material| blanks::rough(part, material)),
+        bands: part.bands.iter().map(|band| band.side).collect(),
         grain_along_length: has_grain.then_some(part.grain_along_length),
         note: part.note.clone(),
     }

@@ -1,6 +1,6 @@
 //! Stock: what is cut, out of what, and what to buy for it.
 //!
-//! Takes a [`Build`], gives a [`Stock`]: the cut list with rough and finished sizes, layouts of
+//! Takes a [`Build`] and its [`Solids`], gives a [`Stock`]: the cut list with rough and finished sizes, layouts of
 //! the blanks on sheets and boards that a saw can follow from edge to edge, and the purchases
 //! that follow from both. Chooses no material and changes no size: a part that fits on nothing
 //! is a finding, never a smaller part. Draws nothing and words nothing of the plan.
@@ -8,7 +8,7 @@
 //! - `blanks.rs`: which rectangles are sawn, from which material, how often;
 //! - `packing/`: the layouts, as a problem of bare rectangles;
 //! - `sheets.rs`, `boards.rs`: materials to that problem and its answer back to layouts;
-//! - `cut_list.rs`, `purchases.rs`: the two lists a reader works from.
+//! - `cut_list.rs`, `purchases.rs`, `supplies.rs`: the lists a reader works from.
 
 mod blanks;
 mod boards;
@@ -22,22 +22,24 @@ mod purchases;
 #[cfg(test)]
 pub(crate) mod sample;
 mod sheets;
+mod supplies;
 mod types;
 
 pub use types::{
     Blank, Cut, CutDirection, CutGroup, CutRow, HardwareLine, Layout, MaterialPlan, Offcut,
-    Placement, Purchases, Stock, StockLine, WidthGroup,
+    Placement, Purchases, Stock, StockLine, SupplyLine, WidthGroup,
 };
 
 use crate::build::Build;
 use crate::finding::{Findings, Outcome};
 use crate::model::MaterialForm;
+use crate::solid::Solids;
 
 /// The cut list, the layouts and the purchases of a build.
 ///
 /// Findings: the T family, [`findings`]. A blank that fits on no stock is missing from the
 /// layouts and stays in the cut list.
-pub fn lay_out(build: &Build) -> Outcome<Stock> {
+pub fn lay_out(build: &Build, solids: &Solids) -> Outcome<Stock> {
     let mut findings = Findings::new();
     let cut_list = cut_list::group(build);
     let mut stock = Stock {
@@ -61,7 +63,7 @@ pub fn lay_out(build: &Build) -> Outcome<Stock> {
             }
         }
     }
-    stock.purchases = purchases::count(build, &stock);
+    stock.purchases = purchases::count(build, solids, &stock);
     Outcome {
         value: stock,
         findings,

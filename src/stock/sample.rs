@@ -124,6 +124,7 @@ pub(crate) fn build_of(materials: Vec<Material>, parts: Vec<Part>) -> Build {
         placed: Vec::new(),
         joints: Vec::new(),
         hardware: Vec::new(),
+        supplies: Vec::new(),
         steps: Vec::new(),
         overall: None,
     }
@@ -154,6 +155,7 @@ fn head() -> PlanHead {
         about: "A shelf <for> seeds.".to_owned(),
         spares: None,
         humidity: None,
+        users: Vec::new(),
         span: Span::default(),
     }
 }
@@ -385,6 +387,7 @@ fn steps() -> Vec<Step> {
         checks: Vec::new(),
         tools: Vec::new(),
         hardware: Vec::new(),
+        supplies: Vec::new(),
         cautions: Vec::new(),
         seconds: Some(1800),
         span: Span::default(),

@@ -2,7 +2,8 @@
 
 use serde::Serialize;
 
-use crate::build::HardwareId;
+use crate::build::{HardwareId, SupplyId};
+use crate::geometry::Side;
 use crate::model::{MaterialId, PartId};
 use crate::units::{Length, Money};
 
@@ -76,6 +77,8 @@ pub struct CutRow {
     pub size: [Length; 3],
     /// What is sawn first, where that differs from the finished piece.
     pub blank: Option<Blank>,
+    /// Edges and ends that are covered with edge band.
+    pub bands: Vec<Side>,
     /// Its grain runs along its length (true) or along its width (false); none where the
     /// material has no grain.
     pub grain_along_length: Option<bool>,
@@ -83,7 +86,7 @@ pub struct CutRow {
     pub note: Option<String>,
 }
 
-/// What is sawn for a part that is glued up of layers or cut oversize.
+/// What is sawn for a part that is glued up of layers, cut oversize or covered with edge band.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Blank {
     /// How many: pieces times layers.
@@ -192,6 +195,8 @@ pub struct Purchases {
     pub stock: Vec<StockLine>,
     /// Hardware, in whole packs.
     pub hardware: Vec<HardwareLine>,
+    /// Glue, finish and abrasives, in whole packs.
+    pub supplies: Vec<SupplyLine>,
     /// Sums of all that has a price, one for each currency.
     pub totals: Vec<Money>,
     /// Lines without a price.
@@ -222,14 +227,33 @@ pub struct StockLine {
 pub struct HardwareLine {
     /// Which.
     pub hardware: HardwareId,
-    /// Pieces the build uses.
+    /// Pieces the build uses; rolls of edge band.
     pub needed: i64,
+    /// Pieces bought beside them, by the plan's `spares`.
+    pub spares: i64,
+    /// How much of a roll of edge band is stuck on, waste included.
+    pub run: Option<Length>,
     /// Pieces in a pack; 1 where it is sold singly.
     pub pack: i64,
     /// Packs to buy.
     pub packs: i64,
     /// Pieces left over.
     pub left_over: i64,
+    /// Price of a pack.
+    pub each: Option<Money>,
+    /// Price of all.
+    pub total: Option<Money>,
+}
+
+/// A supply to buy.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct SupplyLine {
+    /// Which.
+    pub supply: SupplyId,
+    /// Square metres it goes on, each coat counted.
+    pub area_m2: f64,
+    /// Packs to buy, waste included.
+    pub packs: i64,
     /// Price of a pack.
     pub each: Option<Money>,
     /// Price of all.

@@ -47,6 +47,7 @@ static THINGS: &[Thing] = &[
     thing(Rule::a_time, "a time"),
     thing(Rule::an_angle, "an angle"),
     thing(Rule::a_mass, "a mass"),
+    thing(Rule::an_area, "an area"),
     thing(Rule::slot, "a value"),
     thing(Rule::argument, "a value"),
     thing(Rule::feet_inches, "a value"),
@@ -161,6 +162,12 @@ static THINGS: &[Thing] = &[
         &["depth", "width", "thickness", "play"],
     ),
     list(Rule::way_of_sawing, "flat or quarter", &["flat", "quarter"]),
+    list(
+        Rule::supply_kind,
+        "a kind of supply (glue, oil, varnish, paint or abrasive)",
+        &["glue", "oil", "varnish", "paint", "abrasive"],
+    ),
+    list(Rule::user, "children or food", &["children", "food"]),
     list(
         Rule::hardware_kind,
         "a kind of hardware (wood_screw, pocket_screw, dowel, loose_tenon, nail, bolt, insert, plug, spline, hinge, runner, shelf_pin, magnet, edge_band, wall_fixing or goods)",

@@ -219,6 +219,7 @@ pub(super) fn statement(reader: &mut Reader<'_>, item: &Item) -> Option<Statemen
         Opening::Place => reader.place(item).map(Statement::Place),
         Opening::Join => reader.join(item).map(Statement::Join),
         Opening::Hardware => reader.hardware(item).map(Statement::Hardware),
+        Opening::Supply => reader.supply(item).map(Statement::Supply),
         Opening::Step => reader.step(item).map(Statement::Step),
         Opening::Require => reader.require(item).map(Statement::Require),
         Opening::Load => reader.load(item).map(Statement::Load),
@@ -238,6 +239,7 @@ fn check_lines(reader: &mut Reader<'_>, item: &Item, opening: Opening) {
         Some(BlockKind::Place) => drop(reader.place_lines(item)),
         Some(BlockKind::Join) => drop(reader.join_lines(item)),
         Some(BlockKind::Hardware) => drop(reader.hardware_lines(item)),
+        Some(BlockKind::Supply) => drop(reader.supply_lines(item)),
         Some(BlockKind::Step) => drop(reader.step_lines(item)),
         Some(BlockKind::Outline) | None => {}
     }

@@ -56,6 +56,7 @@ impl<'s> Reader<'s> {
                 count: self.next_expr(&mut parts)?,
                 of: self.next_expr(&mut parts)?,
             },
+            Rule::meant_for => PlanSetting::For(parts.name()?),
             Rule::humidity => {
                 PlanSetting::Humidity(self.next_expr(&mut parts)?, self.next_expr(&mut parts)?)
             }

@@ -50,8 +50,11 @@ impl<'s> Reader<'s> {
                 StepLineKind::Tools(texts.map(|node| self.text(&node)).collect())
             }
             Rule::uses => StepLineKind::Uses {
-                hardware: parts.name()?,
-                count: self.next_expr(&mut parts)?,
+                name: parts.name()?,
+                count: match parts.take(Rule::a_count) {
+                    Some(node) => Some(self.expr(node)?),
+                    None => None,
+                },
             },
             Rule::time => StepLineKind::Time(self.next_expr(&mut parts)?),
             Rule::caution => StepLineKind::Caution {

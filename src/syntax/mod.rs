@@ -20,6 +20,7 @@ mod lower_part;
 mod lower_place;
 mod lower_plan;
 mod lower_step;
+mod lower_supply;
 mod lower_use;
 mod pairs;
 mod recover;

@@ -125,6 +125,7 @@ fn every_form_is_read_and_kept() {
             Statement::Place(place) => assert_eq!(place.lines.len(), count(BlockKind::Place)),
             Statement::Join(join) => assert_eq!(join.settings.len(), count(BlockKind::Join)),
             Statement::Hardware(it) => assert_eq!(it.settings.len(), count(BlockKind::Hardware)),
+            Statement::Supply(it) => assert_eq!(it.settings.len(), count(BlockKind::Supply)),
             Statement::Step(step) => assert_eq!(step.lines.len(), count(BlockKind::Step)),
             Statement::Param(param) => assert!(param.range.is_some() && param.about.is_some()),
             Statement::Require(require) => assert!(require.because.is_some()),

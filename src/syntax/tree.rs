@@ -49,6 +49,8 @@ pub enum Statement {
     Clearance(Clearance),
     /// `hold "Tray" 400 mm by 300 mm by 60 mm between …`
     Hold(Box<Hold>),
+    /// `supply name is oil "…" { … }`
+    Supply(Supply),
 }
 
 /// `allow H002 because "…"`: a finding of its block that is meant to be so.
@@ -223,6 +225,8 @@ pub enum PlanSetting {
     },
     /// `humidity from 30 to 65`: relative, in per cent, where the piece will stand.
     Humidity(Expr, Expr),
+    /// `for children`: who or what the piece must suit beside its builder.
+    For(Name),
     /// `allow R001 because "…"`: in the whole plan.
     Allow(Allow),
 }
@@ -482,6 +486,45 @@ pub enum HardwareSettingKind {
     Allow(Allow),
 }
 
+/// `supply name is oil "Printed name" { … }`
+#[derive(Clone, Debug, PartialEq)]
+pub struct Supply {
+    /// Its name.
+    pub name: Name,
+    /// One of the grammar's kinds of supply: `glue`, `oil`, …
+    pub kind: Name,
+    /// The printed name.
+    pub title: Option<Text>,
+    /// Its lines.
+    pub settings: Vec<SupplySetting>,
+    /// The whole statement.
+    pub span: Span,
+}
+
+/// A line of a supply.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SupplySetting {
+    /// What it says.
+    pub kind: SupplySettingKind,
+    /// Where.
+    pub span: Span,
+}
+
+/// What a line of a supply says.
+#[derive(Clone, Debug, PartialEq)]
+pub enum SupplySettingKind {
+    /// `covers 8 m2`: what one pack of it covers once.
+    Covers(Expr),
+    /// `coats 2`
+    Coats(Expr),
+    /// `on top, shelves`: it goes on these alone.
+    On(Vec<PlacedRef>),
+    /// `price 19.50 EUR`: of one pack.
+    Price(Expr),
+    /// `allow R002 because "…"`
+    Allow(Allow),
+}
+
 /// `step "Title" { … }`
 #[derive(Clone, Debug, PartialEq)]
 pub struct Step {
@@ -533,12 +576,12 @@ pub enum StepLineKind {
     },
     /// `tools "…", "…"`
     Tools(Vec<Text>),
-    /// `uses feet 4`: counted goods that go on here.
+    /// `uses feet 4`: counted goods that go on here; `uses oil`: a supply.
     Uses {
-        /// The goods.
-        hardware: Name,
-        /// How many.
-        count: Expr,
+        /// The goods or the supply.
+        name: Name,
+        /// How many goods.
+        count: Option<Expr>,
     },
     /// `time 30 min`
     Time(Expr),

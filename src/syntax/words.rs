@@ -21,10 +21,11 @@ pub(super) enum Opening {
     Load,
     Clearance,
     Hold,
+    Supply,
 }
 
 impl Opening {
-    pub(super) const ALL: [Self; 13] = [
+    pub(super) const ALL: [Self; 14] = [
         Self::Plan,
         Self::Param,
         Self::Let,
@@ -38,6 +39,7 @@ impl Opening {
         Self::Load,
         Self::Clearance,
         Self::Hold,
+        Self::Supply,
     ];
 
     /// The word it begins with.
@@ -56,6 +58,7 @@ impl Opening {
             Self::Load => "load",
             Self::Clearance => "clearance",
             Self::Hold => "hold",
+            Self::Supply => "supply",
         }
     }
 
@@ -75,6 +78,7 @@ impl Opening {
             Self::Load => "load shelves 12 kg sag 2 mm",
             Self::Clearance => "clearance door.right to side.left from 1.5 mm to 3 mm",
             Self::Hold => HOLD,
+            Self::Supply => r#"supply oil is oil "Hard oil 0.75 l" { … }"#,
         }
     }
 
@@ -88,6 +92,7 @@ impl Opening {
             Self::Join => Some(BlockKind::Join),
             Self::Hardware => Some(BlockKind::Hardware),
             Self::Step => Some(BlockKind::Step),
+            Self::Supply => Some(BlockKind::Supply),
             Self::Param | Self::Let | Self::Require | Self::Load | Self::Clearance | Self::Hold => {
                 None
             }
@@ -105,7 +110,8 @@ impl Opening {
             | Self::Clearance
             | Self::Hold
             | Self::Join
-            | Self::Hardware => false,
+            | Self::Hardware
+            | Self::Supply => false,
         }
     }
 
@@ -128,6 +134,7 @@ pub(super) enum BlockKind {
     Place,
     Join,
     Hardware,
+    Supply,
     Step,
 }
 
@@ -148,6 +155,7 @@ const PLAN: &[Line] = &[
     ("about", r#"about "A wall shelf for trays of seedlings.""#),
     ("spares", "spares 1 per 20"),
     ("humidity", "humidity from 30 to 65"),
+    ("for", "for children"),
     ALLOW,
 ];
 /// A line of every block.
@@ -249,6 +257,13 @@ const HARDWARE: &[Line] = &[
     ("use", "use 4"),
     ALLOW,
 ];
+const SUPPLY: &[Line] = &[
+    ("covers", "covers 8 m2"),
+    ("coats", "coats 2"),
+    ("on", "on shelves, back"),
+    ("price", "price 19.50 EUR"),
+    ALLOW,
+];
 const STEP: &[Line] = &[
     ("add", "add shelves, back"),
     ("pull", "pull shelves front 200 mm"),
@@ -269,7 +284,7 @@ const STEP: &[Line] = &[
 ];
 
 impl BlockKind {
-    pub(super) const ALL: [Self; 8] = [
+    pub(super) const ALL: [Self; 9] = [
         Self::Plan,
         Self::Material,
         Self::Part,
@@ -277,6 +292,7 @@ impl BlockKind {
         Self::Place,
         Self::Join,
         Self::Hardware,
+        Self::Supply,
         Self::Step,
     ];
 
@@ -290,6 +306,7 @@ impl BlockKind {
             Self::Place => PLACE,
             Self::Join => JOIN,
             Self::Hardware => HARDWARE,
+            Self::Supply => SUPPLY,
             Self::Step => STEP,
         }
     }
@@ -304,6 +321,7 @@ impl BlockKind {
             Self::Place => "a placement",
             Self::Join => "a joint",
             Self::Hardware => "an item of hardware",
+            Self::Supply => "a supply",
             Self::Step => "a step",
         }
     }

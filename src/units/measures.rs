@@ -155,7 +155,9 @@ impl Mass {
     /// Both systems in one line, as plans and findings print them: `36.7 kg (81 lb)`, with
     /// no-break spaces. Estimates from average densities deserve no more digits.
     pub fn in_both(self) -> String {
-        let digits = |amount: f64, limit: f64| usize::from(amount.abs() < limit);
+        let digits = |amount: f64, limit: f64| {
+            usize::from(amount.abs() < limit) + usize::from(amount.abs() < 0.5)
+        };
         let (kg, pounds) = (self.kg(), self.pounds());
         let (kg_digits, pound_digits) = (digits(kg, 100.0), digits(pounds, 10.0));
         format!("{kg:.kg_digits$}\u{a0}kg ({pounds:.pound_digits$}\u{a0}lb)")
@@ -173,6 +175,30 @@ impl Sum for Mass {
     fn sum<I: Iterator<Item = Self>>(masses: I) -> Self {
         masses.fold(Self::ZERO, Add::add)
     }
+}
+
+/// A force in both systems, with no-break spaces: `120 N (27 lbf)` (ref: units-and-paper,
+/// "Factors" [V]: 4.4482216152605 N).
+pub fn newtons_in_both(newtons: f64) -> String {
+    let pounds = newtons / 4.448_221_615_260_5;
+    format!("{newtons:.0}\u{a0}N ({pounds:.0}\u{a0}lbf)")
+}
+
+/// A surface in both systems, with no-break spaces: `2.4 m² (26 sq ft)`.
+pub fn square_metres_in_both(m2: f64) -> String {
+    let feet = m2 / 0.092_903_04;
+    let (m_digits, feet_digits) = (if m2 < 1.0 { 2 } else { 1 }, usize::from(feet < 10.0));
+    format!("{m2:.m_digits$}\u{a0}m² ({feet:.feet_digits$}\u{a0}sq\u{a0}ft)")
+}
+
+/// A small reckoned length in both systems, with no-break spaces: `2.4 mm (0.09 in)`. No digit
+/// more: it rests on averages.
+pub fn tenths_in_both(mm: f64) -> String {
+    if mm.abs() < 0.05 {
+        return "under 0.1\u{a0}mm (0.004\u{a0}in)".to_owned();
+    }
+    let inches = mm / 25.4;
+    format!("{mm:.1}\u{a0}mm ({inches:.2}\u{a0}in)")
 }
 
 /// A sum of money: hundredths of the unit of a currency named by its ISO 4217 letters.
@@ -206,6 +232,22 @@ mod tests {
     use super::*;
 
     #[test]
+    fn forces_and_surfaces_print_in_both_systems() {
+        // ref: units-and-paper, "Factors": 4.4482216 N and 0.09290304 m2.
+        assert_eq!(newtons_in_both(120.0), "120\u{a0}N (27\u{a0}lbf)");
+        assert_eq!(
+            square_metres_in_both(2.4),
+            "2.4\u{a0}m² (26\u{a0}sq\u{a0}ft)"
+        );
+        assert_eq!(
+            square_metres_in_both(0.24),
+            "0.24\u{a0}m² (2.6\u{a0}sq\u{a0}ft)"
+        );
+        assert_eq!(tenths_in_both(2.4), "2.4\u{a0}mm (0.09\u{a0}in)");
+        assert_eq!(tenths_in_both(0.01), "under 0.1\u{a0}mm (0.004\u{a0}in)");
+    }
+
+    #[test]
     fn masses_print_in_both_systems() {
         // ref: units-and-paper, "Factors" [M]: 0.45359237 kg, so 36.7 kg are 80.9 lb.
         assert_eq!(
@@ -219,6 +261,10 @@ mod tests {
         assert_eq!(
             Mass::from_kg_f64(120.0).in_both(),
             "120\u{a0}kg (265\u{a0}lb)"
+        );
+        assert_eq!(
+            Mass::from_kg_f64(0.02).in_both(),
+            "0.02\u{a0}kg (0.04\u{a0}lb)"
         );
     }
 }

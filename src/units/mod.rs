@@ -15,6 +15,8 @@ pub mod rounding;
 pub use dimension::Dimension;
 pub use in_words::lengths_in;
 pub use length::{Length, NM_PER_FOOT, NM_PER_INCH, NM_PER_MM};
-pub use measures::{Area, Mass, Money, Volume};
+pub use measures::{
+    Area, Mass, Money, Volume, newtons_in_both, square_metres_in_both, tenths_in_both,
+};
 pub use printed::{Precision, PrintedLength};
 pub use quantity::{ArithmeticFault, Number, Quantity, Unit};

@@ -156,6 +156,16 @@ impl Quantity {
         self.base_units(Dimension::MASS).map(Mass::from_mg)
     }
 
+    /// Square metres, if it is an area.
+    #[expect(
+        clippy::cast_precision_loss,
+        reason = "what a can covers is known to two digits"
+    )]
+    pub fn square_metres(&self) -> Option<f64> {
+        (self.dimension == Dimension::AREA)
+            .then(|| *self.amount.numer() as f64 / *self.amount.denom() as f64 / 1e18)
+    }
+
     /// Whole seconds, if it is a time.
     pub fn seconds(&self) -> Option<i64> {
         self.base_units(Dimension::TIME)

@@ -15,11 +15,15 @@
 use std::time::Instant;
 
 use leafwright::build::Paper;
-use leafwright::document::Templates;
+use leafwright::document::{Stages, Templates};
+use leafwright::finding::Findings;
 use leafwright::model::Overrides;
+use leafwright::rules::{self, Facts};
 use leafwright::source::Sources;
 use leafwright::text::Fonts;
-use leafwright::{build, caution, document, drawing, model, page, pdf, road, solid, stock, syntax};
+use leafwright::{
+    behaviour, build, caution, document, drawing, model, page, pdf, road, solid, stock, syntax,
+};
 
 #[path = "generate.rs"]
 mod generate;
@@ -50,7 +54,20 @@ fn stages(name: &str, text: &str) -> (usize, Times) {
     let model = timed(&mut times, "model", || model::resolve(&tree, &overrides)).value;
     let made = timed(&mut times, "build", || build::assemble(&model)).value;
     let solids = timed(&mut times, "solid", || solid::shape(&made)).value;
-    let stock = timed(&mut times, "stock", || stock::lay_out(&made)).value;
+    let stock = timed(&mut times, "stock", || stock::lay_out(&made, &solids)).value;
+    let behaviour = timed(&mut times, "behaviour", || {
+        behaviour::work_out(&model, &made, &solids)
+    });
+    timed(&mut times, "rules", || {
+        let facts = Facts {
+            model: &model,
+            build: &made,
+            solids: &solids,
+            stock: &stock,
+            behaviour: &behaviour,
+        };
+        rules::check(&facts, &Findings::new())
+    });
     let checked = timed(&mut times, "check, all of these and rules", || {
         road::check(&sources, file, &overrides)
     });
@@ -66,29 +83,28 @@ fn stages(name: &str, text: &str) -> (usize, Times) {
         figures.extend(drawing::cutting_layouts(&fonts, &made, &stock));
         figures
     });
-    let cautions = timed(&mut times, "caution", || caution::gather(&made, &stock));
-    let volumes: Vec<f64> = solids
-        .parts
-        .iter()
-        .map(|part| part.measures.volume_m3())
-        .collect();
+    let cautions = timed(&mut times, "caution", || {
+        caution::gather(&made, &stock, &behaviour)
+    });
     let composed = timed(&mut times, "document", || {
-        document::compose(
-            &made,
-            &stock,
-            &cautions,
-            figures.clone(),
-            &volumes,
-            &templates,
-        )
+        let stages = Stages {
+            build: &made,
+            stock: &stock,
+            cautions: &cautions,
+            loads: &model.loads,
+            behaviour: &behaviour,
+            allowed: &[],
+        };
+        document::compose(stages, figures.clone(), &templates)
     });
     let pages = timed(&mut times, "page", || {
         page::paginate(&composed.value, &fonts, Paper::A4)
     });
     let bytes = timed(&mut times, "pdf", || pdf::write(&pages.value, &fonts, None)).value;
     println!(
-        "{name}: {} pieces, {} pages, {} KB, source {} KB",
+        "{name}: {} pieces, {} joints, {} pages, {} KB, source {} KB",
         made.placed.len(),
+        made.joints.len(),
         pages.value.pages.len(),
         bytes.len() / 1024,
         text.len() / 1024

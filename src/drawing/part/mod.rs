@@ -29,6 +29,7 @@ use super::compose::{Studio, WIDTH_MM, framed};
 use crate::build::Part;
 use crate::display::{Figure, Mark, PT_PER_MM, Spot};
 use crate::model::{MaterialForm, PartId};
+use section::Room;
 use sheet::Drafting;
 
 /// Standard reductions (ISO 5455, ref: units-and-paper, "Scales" [V]), and a last one.
@@ -84,14 +85,18 @@ pub(super) fn part_figure(studio: &Studio<'_>, id: PartId) -> Option<Figure> {
         let figure = figure(drafting.marks(*reduction), *reduction);
         figure.width <= WIDTH_MM * PT_PER_MM && figure.height <= HEIGHT_MM * PT_PER_MM
     };
-    let whole = |reduction: u32| figure(drafting.marks_with_sections(reduction), reduction);
+    let whole = |reduction: u32, room: Room| {
+        figure(drafting.marks_with_sections(reduction, room), reduction)
+    };
+    // Small sections are sooner accepted than a small view.
     let mut figure = SCALES
         .into_iter()
         .filter(|reduction| drafting.width_mm(*reduction) < WIDTH_MM)
         .filter(fits)
-        .map(whole)
+        .flat_map(|reduction| [Room::Ample, Room::Scarce].map(|room| (reduction, room)))
+        .map(|(reduction, room)| whole(reduction, room))
         .find(|figure| figure.height <= WITH_SECTIONS_MM * PT_PER_MM)
-        .unwrap_or_else(|| whole(SMALLEST));
+        .unwrap_or_else(|| whole(SMALLEST, Room::Scarce));
     figure.to_scale = true;
     Some(with_title_block(studio, id, figure))
 }

@@ -57,6 +57,25 @@ const SCALES: [(u32, u32); 10] = [
     (10, 1),
 ];
 
+/// How much room sections have on their sheet.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Room {
+    /// They may be as large as is good.
+    Ample,
+    /// They are as small as can be read.
+    Scarce,
+}
+
+impl Room {
+    /// The least depth and wood of an enlarged section, in millimetres on paper.
+    const fn least_mm(self) -> (f64, f64) {
+        match self {
+            Self::Ample => (LARGE_DEPTH_MM, LARGE_WOOD_MM),
+            Self::Scarce => (LEAST_DEPTH_MM, LEAST_WOOD_MM),
+        }
+    }
+}
+
 /// A cut through a part, ready to be drawn.
 pub(super) struct Cut {
     /// Its letter.
@@ -116,6 +135,7 @@ pub(super) fn sections(
     cuts: &[Cut],
     main: Side,
     reduction: u32,
+    room: Room,
 ) -> Vec<Mark> {
     let lettering = Lettering {
         fonts: studio.fonts,
@@ -123,7 +143,7 @@ pub(super) fn sections(
     };
     let blocks = cuts
         .iter()
-        .map(|cut| titled(&lettering, part, cut, main, reduction));
+        .map(|cut| titled(&lettering, part, cut, main, (reduction, room)));
     in_rows(blocks)
 }
 
@@ -153,7 +173,7 @@ fn titled(
     part: &Part,
     cut: &Cut,
     main: Side,
-    reduction: u32,
+    (reduction, room): (u32, Room),
 ) -> Vec<Mark> {
     let wood = extent(part, PartAxis::Thickness).size().mm();
     let depths = cut.plane.shown.iter().flat_map(|blind| &blind.depths);
@@ -162,9 +182,9 @@ fn titled(
         .fold(f64::INFINITY, f64::min);
     let of = |(up, down): (u32, u32)| f64::from(up) / f64::from(down);
     let own = (1, reduction);
-    let reads = |scale: &(u32, u32)| {
-        least * of(*scale) >= LARGE_DEPTH_MM && wood * of(*scale) >= LARGE_WOOD_MM
-    };
+    let (large_depth, large_wood) = room.least_mm();
+    let reads =
+        |scale: &(u32, u32)| least * of(*scale) >= large_depth && wood * of(*scale) >= large_wood;
     let larger = |scale: &(u32, u32)| of(*scale) > of(own) && wood * of(*scale) <= MOST_WOOD_MM;
     let enlarged = || {
         let mut scales = SCALES.into_iter().filter(larger);

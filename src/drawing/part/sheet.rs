@@ -14,7 +14,7 @@ use super::super::scene::{BodyId, Scene};
 use super::angles::angle;
 use super::cut_line::{CutLine, set_apart};
 use super::dimension_rows::{BEYOND, Lettering, Size, has_short, height_of};
-use super::section::{Cut, cuts, sections};
+use super::section::{Cut, Room, cuts, sections};
 use super::symbol::{self, symbol};
 use super::tags::{Tags, extent, place_of};
 use super::views::{PartView, looked_along, outward, sign};
@@ -200,7 +200,10 @@ impl<'d> Drafting<'d> {
         let from = if up > 0.0 { h } else { 0.0 };
         marks.extend(lettering.columns(&columns, from, up, x, right));
         let mut taken = self.put_cut_lines(main, &sheet, &mut marks);
-        taken.extend(self.put_angles(&sheets, &mut marks));
+        for area in self.put_angles(&sheets, &mut marks) {
+            low = low.max(area.y + area.height);
+            taken.push(area);
+        }
         self.put_tags(&sheets, taken, &mut marks);
         self.put_scale(reduction, low + 3.0 * PT_PER_MM, &mut marks);
         marks
@@ -248,10 +251,10 @@ impl<'d> Drafting<'d> {
     }
 
     /// The same with the sections under it.
-    pub(super) fn marks_with_sections(&self, reduction: u32) -> Vec<Mark> {
+    pub(super) fn marks_with_sections(&self, reduction: u32, room: Room) -> Vec<Mark> {
         let mut marks = self.marks(reduction);
         let main = self.seen.first().map_or(Side::Face, |seen| seen.view.side);
-        let below = sections(self.studio, self.part, &self.cuts, main, reduction);
+        let below = sections(self.studio, self.part, &self.cuts, main, reduction, room);
         if let (Some(own), Some(next)) = (area_around(&marks), area_around(&below)) {
             let down = own.y + own.height + UNDER_VIEWS_MM * PT_PER_MM - next.y;
             let right = own.x - next.x;

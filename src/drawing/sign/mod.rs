@@ -39,6 +39,8 @@ const fn pictogram(sign: Sign) -> &'static [Piece] {
         Sign::Gloves | Sign::NoGloves => hands::GLOVE,
         Sign::Mask => heads::MASK,
         Sign::CrushedHands => hands::CRUSHED,
+        Sign::NoFlame => things::FLAME,
+        Sign::Electricity => things::BOLT,
     }
 }
 

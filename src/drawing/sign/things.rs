@@ -1,4 +1,4 @@
-//! Things: a book and a boot.
+//! Things: a book, a boot, a match and a flash of lightning.
 
 use super::shapes::Ink::{Drawn, Ground};
 use super::shapes::Piece::{Fill, Line};
@@ -113,3 +113,53 @@ pub(super) const BOOT: &[Piece] = &[
         ]),
     ),
 ];
+
+/// A burning match.
+pub(super) const FLAME: &[Piece] = &[
+    Line(
+        Drawn,
+        6.0,
+        Shape::Drawn(&[start(36.0, 84.0), line(49.0, 54.0)]),
+    ),
+    Fill(
+        Drawn,
+        Shape::Drawn(&[
+            start(51.0, 62.0),
+            curve((40.0, 60.0), (37.0, 50.0), (43.0, 40.0)),
+            curve((46.0, 35.0), (54.0, 30.0), (52.0, 17.0)),
+            curve((62.0, 25.0), (71.0, 38.0), (68.0, 50.0)),
+            curve((66.0, 58.0), (60.0, 63.0), (51.0, 62.0)),
+            CLOSE,
+        ]),
+    ),
+    Fill(
+        Ground,
+        Shape::Drawn(&[
+            start(54.0, 57.0),
+            curve((49.0, 55.0), (48.0, 50.0), (52.0, 45.0)),
+            curve((55.0, 42.0), (57.0, 39.0), (57.0, 35.0)),
+            curve((62.0, 41.0), (63.0, 48.0), (60.5, 53.0)),
+            curve((59.0, 56.0), (57.0, 58.0), (54.0, 57.0)),
+            CLOSE,
+        ]),
+    ),
+];
+
+/// A flash of lightning that points down.
+pub(super) const BOLT: &[Piece] = &[Fill(
+    Drawn,
+    Shape::Drawn(&[
+        start(51.0, 29.0),
+        line(57.0, 34.0),
+        line(48.0, 53.0),
+        line(61.0, 50.0),
+        line(49.0, 73.0),
+        line(54.0, 74.0),
+        line(46.0, 82.0),
+        line(42.5, 71.0),
+        line(46.0, 72.5),
+        line(50.0, 58.0),
+        line(37.0, 61.0),
+        CLOSE,
+    ]),
+)];

@@ -5,8 +5,8 @@ use crate::rules::Facts;
 use crate::source::Span;
 
 finding_pages! {
-    /// A part is neither placed nor made as an extra, no part is cut from a material, or no joint
-    /// and no step uses an item of hardware.
+    /// A part is neither placed nor made as an extra, no part is cut from a material, no joint and
+    /// no step uses an item of hardware, or there is nothing a supply could go on.
     ///
     /// ```wright,bad
     /// plan "Box" { revision "A" on 2026-01-15 }
@@ -41,7 +41,21 @@ pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
             tell(&material.name, "no part is cut from", remedy, material.span);
         }
     }
-    for item in build.hardware.iter().filter(|item| item.count == 0) {
+    for line in &facts.stock.purchases.supplies {
+        if line.area_m2 <= 0.0
+            && let Some(supply) = build.supplies.get(line.supply.0)
+        {
+            let remedy = "say what is glued or placed, or leave it out";
+            tell(&supply.name, "nothing takes any of", remedy, supply.span);
+        }
+    }
+    let banded = |index: usize| {
+        let mut bands = model.parts.iter().flat_map(|part| &part.bands);
+        bands.any(|band| band.hardware.0 == index)
+    };
+    let idle = build.hardware.iter().enumerate();
+    let idle = idle.filter(|(index, item)| item.count == 0 && !banded(*index));
+    for (_, item) in idle {
         let remedy = "use it in a joint or a step, or leave it out";
         tell(&item.name, "nothing uses", remedy, item.span);
     }

@@ -1,0 +1,58 @@
+//! Oil, varnish and paint: fire, vapour, rags that heat up by themselves.
+
+use super::sign::Sign;
+use super::types::{Caution, Occasion, Operation, plain};
+use super::work::Work;
+use crate::build::{SignalWord, SupplyKind};
+
+/// When a finish is put on: in the steps that use one, or in the last where none says so.
+fn occasions(work: &Work) -> Vec<Occasion> {
+    let supplies = &work.build.supplies;
+    if !supplies.iter().any(|supply| supply.kind.is_finish()) {
+        return Vec::new();
+    }
+    let told = work.steps(|step| {
+        let used = step.supplies.iter();
+        used.filter_map(|id| supplies.get(id.0))
+            .any(|supply| supply.kind.is_finish())
+    });
+    let last = work.build.steps.len().checked_sub(1).map(Occasion::Step);
+    if told.is_empty() {
+        last.into_iter().collect()
+    } else {
+        told
+    }
+}
+
+// ref: safety, "Operations", finish and solvent [P]; #L30 [V]: rags with drying oil can catch
+// fire by themselves within hours.
+pub(super) fn check(work: &Work) -> Option<Caution> {
+    let occasions = occasions(work);
+    let oils = work.build.supplies.iter();
+    let has_oil = oils.filter(|supply| supply.kind == SupplyKind::Oil).count() > 0;
+    (!occasions.is_empty()).then(|| Caution {
+        id: "finishing",
+        name: "finish",
+        signal: SignalWord::Warning,
+        hazard: plain(if has_oil {
+            "Rags with oil heat up by themselves, and vapour of finish burns."
+        } else {
+            "Vapour of finish burns and harms lungs."
+        }),
+        consequence: plain(if has_oil {
+            "A heap of oily rags can be on fire within hours."
+        } else {
+            "A spark or a pilot flame lights it."
+        }),
+        avoidance: plain(if has_oil {
+            "Spread used rags flat in the open until they are hard, or keep them under water in a \
+             closed metal can. Air the room, and keep flames and sparks away. Follow the label."
+        } else {
+            "Air the room, and keep flames and sparks away. Follow the label, also for what you \
+             throw away."
+        }),
+        signs: vec![Sign::Manual, Sign::Gloves, Sign::NoFlame],
+        operation: Operation::Finishing,
+        occasions,
+    })
+}
