@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 
 use crate::behaviour::{self, Behaviour};
 use crate::build::{self, Build, Paper};
-use crate::caution;
+use crate::caution::{self, Cautions};
 use crate::display::Figure;
 use crate::document::{self, Stages, Templates, tree::Document};
 use crate::drawing;
@@ -35,6 +35,8 @@ pub struct Checked {
     pub loads: Vec<Load>,
     /// What it weighs, how far it bends and moves.
     pub behaviour: Behaviour,
+    /// What is dangerous in it, and the tools it takes.
+    pub cautions: Cautions,
     /// What was found and is meant to be so.
     pub allowed: Vec<Allowed>,
 }
@@ -67,12 +69,14 @@ pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<
     let stock = stock::lay_out(&built.value, &solids.value);
     findings.append(stock.findings);
     let behaviour = behaviour::work_out(&model.value, &built.value, &solids.value);
+    let cautions = caution::gather(&built.value, &stock.value, &behaviour);
     let facts = Facts {
         model: &model.value,
         build: &built.value,
         solids: &solids.value,
         stock: &stock.value,
         behaviour: &behaviour,
+        cautions: &cautions,
     };
     let sound = rules::check(&facts, &findings);
     findings.append(sound.findings);
@@ -88,6 +92,7 @@ pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<
         stock: stock.value,
         loads: model.value.loads.clone(),
         behaviour,
+        cautions,
         allowed: set_aside.value,
     };
     Outcome { value, findings }
@@ -113,7 +118,7 @@ pub fn compose(
     let stages = Stages {
         build,
         stock: &checked.stock,
-        cautions: &caution::gather(build, &checked.stock, &checked.behaviour),
+        cautions: &checked.cautions,
         loads: &checked.loads,
         behaviour: &checked.behaviour,
         allowed: &checked.allowed,

@@ -8,7 +8,7 @@ pub use crate::model::{
     Hardware, HardwareId, HardwareKind, JointKind, Paper, PlacedId, PlanHead, Projection, Pull,
     Revision, SignalWord, Supply, SupplyId, SupplyKind, User,
 };
-use crate::source::Span;
+use crate::source::{Span, Spanned};
 use crate::units::{Area, Length};
 
 /// A whole build: everything a plan says, worked out.
@@ -229,7 +229,7 @@ pub struct Step {
     /// What to check.
     pub checks: Vec<Wording>,
     /// Tools the author names.
-    pub tools: Vec<String>,
+    pub tools: Vec<Spanned<String>>,
     /// Hardware used: counted from the joints and from `uses`.
     pub hardware: Vec<(HardwareId, i64)>,
     /// Glue, finish and abrasives that are used.

@@ -4,6 +4,7 @@ use super::{Cautions, Occasion, Sign, gather};
 use crate::behaviour::Behaviour;
 use crate::build::{SignalWord, Wording, WordingPiece};
 use crate::solid::Solids;
+use crate::source::{Span, Spanned};
 use crate::stock::{lay_out, sample};
 
 fn cautions() -> Cautions {
@@ -123,7 +124,7 @@ fn what_the_author_names_is_not_listed_twice() {
             .any(|tool| words(&tool.name).contains(text))
     };
     assert!(has(&build, "Router with guide fence"));
-    build.steps[0].tools = vec!["Router".to_owned()];
+    build.steps[0].tools = vec![Spanned::new("Router".to_owned(), Span::default())];
     assert!(has(&build, "Router") && !has(&build, "Router with guide fence"));
     assert!(has(&build, "Straight router bit, 18 mm"));
 }

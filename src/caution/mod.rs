@@ -96,5 +96,6 @@ pub fn gather(build: &Build, stock: &Stock, behaviour: &Behaviour) -> Cautions {
         signs,
         statement: general::STATEMENT.to_owned(),
         tools: tools::list(&work),
+        idle_tools: tools::idle(&work),
     }
 }

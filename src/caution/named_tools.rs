@@ -4,6 +4,7 @@ use super::tools::Needed;
 use super::types::{Occasion, Purpose, Tool};
 use super::work::Work;
 use crate::build::{Wording, WordingPiece};
+use crate::source::Spanned;
 use crate::units::{Length, lengths_in};
 
 /// A bit made for another unit system still bores the hole. Common practice, no source.
@@ -24,14 +25,26 @@ pub(super) fn named_tools(work: &Work) -> Vec<NamedTool> {
     for (number, step) in work.build.steps.iter().enumerate() {
         let when = Occasion::Step(number);
         for name in &step.tools {
-            let text = name.to_lowercase();
+            let text = name.value.to_lowercase();
             match list.iter_mut().find(|known| known.text == text) {
                 Some(known) => known.add(&[when]),
-                None => list.push(NamedTool::new(name, text, when)),
+                None => list.push(NamedTool::new(&name.value, text, when)),
             }
         }
     }
     list
+}
+
+/// Where the author names tools for work that the build has none of.
+pub(super) fn idle_tools(work: &Work, needed: &[Needed]) -> Vec<Spanned<String>> {
+    let named = work.build.steps.iter().flat_map(|step| &step.tools);
+    named
+        .filter(|name| {
+            let tool = NamedTool::new(&name.value, name.value.to_lowercase(), Occasion::Use);
+            tool.is_idle(needed)
+        })
+        .cloned()
+        .collect()
 }
 
 impl NamedTool {
@@ -118,6 +131,19 @@ impl NamedTool {
             | Needed::Ripping
             | Needed::Planer => false,
         }
+    }
+
+    /// True for a tool that is made for one kind of work, where the build has none of that.
+    fn is_idle(&self, needed: &[Needed]) -> bool {
+        let nothing = |is: fn(&Needed) -> bool| !needed.iter().any(is);
+        let is_bit = self.says(&["bit", "forstner", "hole saw", "auger"]) && !self.sizes.is_empty();
+        if is_bit && !self.says(&["screwdriver", "driver"]) {
+            return !needed.iter().any(|needed| self.covers(*needed));
+        }
+        (self.says(&["router"]) && nothing(|n| matches!(n, Needed::Router)))
+            || (self.says(&["jigsaw", "coping saw"]) && nothing(|n| matches!(n, Needed::CurveSaw)))
+            || (self.says(&["countersink"]) && nothing(|n| matches!(n, Needed::Countersink)))
+            || (self.says(&["pocket"]) && nothing(|n| matches!(n, Needed::PocketJig)))
     }
 
     /// True where it does the work in every step, not only in those that name it: a bare name

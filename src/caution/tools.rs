@@ -2,13 +2,14 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::named_tools::named_tools;
+use super::named_tools::{idle_tools, named_tools};
 use super::types::{Occasion, Phrase, Purpose, Tool};
 use super::work::Work;
 use super::{curves, gluing, planing};
 use crate::build::{HardwareKind, JointKind, PlacedId, Wording};
 use crate::geometry::Interval;
 use crate::model::{ArrisForm, FeatureShape, Pocket, PocketKind, SlopeKind};
+use crate::source::Spanned;
 use crate::stock::CutDirection;
 use crate::units::Length;
 
@@ -157,6 +158,12 @@ pub(super) fn list(work: &Work) -> Vec<Tool> {
     tools.extend(named.into_iter().map(|own| own.tool));
     tools.sort_by_key(|tool| tool.purpose);
     tools
+}
+
+/// Tools the author names for work that the build has none of.
+pub(super) fn idle(work: &Work) -> Vec<Spanned<String>> {
+    let needed: Vec<Needed> = needed(work).into_iter().map(|(needed, _)| needed).collect();
+    idle_tools(work, &needed)
 }
 
 /// What the operations need, and when.

@@ -5,10 +5,11 @@ use serde::Serialize;
 use super::sign::Sign;
 use crate::build::{SignalWord, Wording, WordingPiece};
 use crate::model::PartId;
+use crate::source::Spanned;
 use crate::units::Length;
 
 /// What the caution stage gives.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
 pub struct Cautions {
     /// Worst first.
     pub list: Vec<Caution>,
@@ -18,6 +19,8 @@ pub struct Cautions {
     pub statement: String,
     /// Tools, in the order of the work: the author's and those the operations need.
     pub tools: Vec<Tool>,
+    /// Tools the author names for work that the build has none of.
+    pub idle_tools: Vec<Spanned<String>>,
 }
 
 /// A hazard and how to keep clear of it (ref: safety#S01 [V], #S02 [M]).

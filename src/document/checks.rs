@@ -10,6 +10,7 @@ use crate::caution::gather;
 use crate::display::Figure;
 use crate::finding::{Findings, Outcome};
 use crate::solid::Solids;
+use crate::source::{Span, Spanned};
 use crate::stock::{lay_out, sample};
 use crate::units::Precision;
 
@@ -374,7 +375,10 @@ fn lengths_in_words_of_the_author_stand_in_both_systems() {
         pieces: vec![WordingPiece::Plain(text.to_owned())],
     };
     build.steps[0].checks = vec![plain("It stands 9 mm back.")];
-    build.steps[0].tools = vec!["20 mm Forstner bit".to_owned()];
+    build.steps[0].tools = vec![Spanned::new(
+        "20 mm Forstner bit".to_owned(),
+        Span::default(),
+    )];
     let whole = text(&composed(&build, &Templates::shipped()).value);
     assert!(
         whole.contains("It stands 9\u{a0}mm (~11\u{2044}32\u{a0}in) back."),

@@ -51,6 +51,7 @@ pub(super) struct Evaluator<'t> {
     chain: RefCell<Vec<(Key, Span)>>,
     findings: RefCell<Findings>,
     told: RefCell<BTreeSet<(&'static str, Span)>>,
+    asked_for: RefCell<BTreeSet<String>>,
 }
 
 impl<'t> Evaluator<'t> {
@@ -62,7 +63,39 @@ impl<'t> Evaluator<'t> {
             chain: RefCell::default(),
             findings: RefCell::default(),
             told: RefCell::default(),
+            asked_for: RefCell::default(),
         }
+    }
+
+    /// Notes that a param or a let is asked for; its own declaration does not count.
+    fn note_use(&self, name: &Name, declared: Option<Declared>) {
+        let own = match declared {
+            Some(Declared::Param(i)) => self.all.params.get(i).map(|param| param.name.span),
+            Some(Declared::Let(i)) => self.all.lets.get(i).map(|constant| constant.name.span),
+            Some(
+                Declared::Material(_)
+                | Declared::Part(_)
+                | Declared::Hardware(_)
+                | Declared::Supply(_)
+                | Declared::Place(_),
+            )
+            | None => return,
+        };
+        if own != Some(name.span) {
+            self.asked_for.borrow_mut().insert(name.value.clone());
+        }
+    }
+
+    /// Params and lets that nothing asked for.
+    pub(super) fn idle(&self) -> Vec<Name> {
+        let params = self.all.params.iter().map(|param| &param.name);
+        let lets = self.all.lets.iter().map(|constant| &constant.name);
+        let asked_for = self.asked_for.borrow();
+        params
+            .chain(lets)
+            .filter(|name| !asked_for.contains(&name.value))
+            .cloned()
+            .collect()
     }
 
     /// Everything found so far.
@@ -277,7 +310,9 @@ impl<'t> Evaluator<'t> {
         {
             return Some(Value::Quantity(Quantity::whole(value)));
         }
-        match self.all.find(&name.value) {
+        let found = self.all.find(&name.value);
+        self.note_use(name, found);
+        match found {
             Some(Declared::Param(i)) => self.param(i, name.span),
             Some(Declared::Let(i)) => {
                 let constant = self.all.lets.get(i)?;

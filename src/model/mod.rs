@@ -34,6 +34,7 @@ mod value;
 mod wording;
 
 use crate::finding::Outcome;
+use crate::source::Spanned;
 use crate::syntax::tree::{Expr, Tree};
 use crate::units::Quantity;
 
@@ -83,6 +84,8 @@ pub struct Model {
     pub holds: Vec<Held>,
     /// Findings that the author wants.
     pub allowances: Vec<Allowance>,
+    /// Params and lets that nothing asks for.
+    pub idle: Vec<Spanned<String>>,
 }
 
 /// Works out a tree, with `overrides` in place of the author's values.

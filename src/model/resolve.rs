@@ -92,6 +92,7 @@ pub(super) fn resolve(tree: &Tree, overrides: &Overrides) -> Outcome<Model> {
         .filter_map(|hold| evaluator.held(hold))
         .collect();
     model.allowances = allowances(tree);
+    model.idle = evaluator.idle();
     findings.append(evaluator.into_findings());
     Outcome {
         value: model,
@@ -458,9 +459,7 @@ impl<'t> Evaluator<'t> {
                         .extend(self.equal_check([first, second], within, numbers));
                 }
                 StepLineKind::Tools(tools) => {
-                    design
-                        .tools
-                        .extend(tools.iter().map(|tool| tool.value.clone()));
+                    design.tools.extend(tools.iter().cloned());
                 }
                 StepLineKind::Uses { name, count } => {
                     self.used(name, count.as_ref(), numbers, &mut design);

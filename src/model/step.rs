@@ -7,7 +7,7 @@ use super::part::PartId;
 use super::place::PlacedId;
 use super::supply::SupplyId;
 use crate::geometry::Direction;
-use crate::source::Span;
+use crate::source::{Span, Spanned};
 use crate::units::Length;
 
 /// A step as told.
@@ -26,7 +26,7 @@ pub struct StepDesign {
     /// What to check.
     pub checks: Vec<Said>,
     /// Tools the author names.
-    pub tools: Vec<String>,
+    pub tools: Vec<Spanned<String>>,
     /// Counted goods that go on here.
     pub uses: Vec<(HardwareId, i64)>,
     /// Supplies that are used here.

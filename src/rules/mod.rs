@@ -14,6 +14,7 @@ pub mod reading;
 
 use crate::behaviour::Behaviour;
 use crate::build::Build;
+use crate::caution::Cautions;
 use crate::finding::{Findings, Outcome, Page};
 use crate::model::Model;
 use crate::solid::Solids;
@@ -34,6 +35,8 @@ pub struct Facts<'f> {
     pub stock: &'f Stock,
     /// What it weighs, how far it bends and moves.
     pub behaviour: &'f Behaviour,
+    /// What is dangerous in it, and the tools it takes.
+    pub cautions: &'f Cautions,
 }
 
 /// A build in which no rule found an error: the only kind that is drawn.

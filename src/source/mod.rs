@@ -53,11 +53,12 @@ impl Span {
 }
 
 /// A name or a value and the place where it is written.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Spanned<T> {
     /// What is written there.
     pub value: T,
     /// Where.
+    #[serde(skip)]
     pub span: Span,
 }
 

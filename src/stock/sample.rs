@@ -10,7 +10,7 @@ use crate::model::{
     Feature, FeatureShape, Grain, HolePurpose, Holes, Material, MaterialForm, MaterialId, PartId,
     Pocket, PocketKind, PocketScrewHole, Sawn, StockPiece,
 };
-use crate::source::Span;
+use crate::source::{Span, Spanned};
 use crate::units::{Area, Length, Money, Precision};
 
 pub(crate) fn mm(mm: i64) -> Length {
@@ -407,7 +407,7 @@ fn steps() -> Vec<Step> {
         plain(" behind the front <edge>."),
     ])];
     second.checks = vec![wording(vec![plain("Both diagonals are equal.")])];
-    second.tools = vec!["Mallet".to_owned()];
+    second.tools = vec![Spanned::new("Mallet".to_owned(), Span::default())];
     second.pulls = vec![Pull {
         piece: PlacedId(2),
         direction: Direction::Front,

@@ -127,3 +127,46 @@ step "Cabinet NUMBER" {
     time  45 min
 }
 "#;
+
+/// Uprights and levels of a rack, as many of the one as of the other.
+const RACK_SIDE: usize = 6;
+
+/// A plan of about `pieces` pieces with three joints to every piece: racks of crossing uprights and
+/// levels, half-lapped at every crossing.
+#[allow(dead_code, reason = "each bench takes the plans it needs")]
+pub(crate) fn racks_for(pieces: usize) -> String {
+    let mut text = String::from(RACKS);
+    for number in 1..=pieces.div_ceil(RACK_SIDE * 2) {
+        let rack = RACK.replace('@', &format!("r{number}"));
+        text.push_str(&rack.replace("LEFT", &format!("{} mm", number * 700)));
+    }
+    text
+}
+
+const RACKS: &str = r#"# Racks of crossing boards.
+plan "Racks" {
+    author   "Example Workshop"
+    revision "A" on 2026-03-01 "First issue"
+    level    "beginner"
+    about    "Racks for bottles."
+}
+
+material ply is sheet {
+    name      "Birch plywood 12 mm"
+    thickness 12 mm
+    stock     2440 mm by 1220 mm price 64.00 EUR
+    species   birch_plywood
+}
+
+part upright from ply "Upright" { length 600 mm grain; width 200 mm }
+part level   from ply "Level"   { length 600 mm grain; width 200 mm }
+
+"#;
+
+const RACK: &str = r#"
+place @_uprights[i in 1..6] = upright { length up; width back; left at LEFT + i * 95 mm - 30 mm; front at 0 mm; bottom at 0 mm }
+place @_levels[i in 1..6] = level { length right; width back; left at LEFT; front at 0 mm; bottom at i * 95 mm - 30 mm }
+join @_levels to @_uprights by half_lap { glue }
+load @_levels[3] 8 kg
+step "Rack @" { add @_uprights, @_levels; say "Push {@_levels} into {@_uprights}." }
+"#;

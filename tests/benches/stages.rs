@@ -58,6 +58,9 @@ fn stages(name: &str, text: &str) -> (usize, Times) {
     let behaviour = timed(&mut times, "behaviour", || {
         behaviour::work_out(&model, &made, &solids)
     });
+    let cautions = timed(&mut times, "caution", || {
+        caution::gather(&made, &stock, &behaviour)
+    });
     timed(&mut times, "rules", || {
         let facts = Facts {
             model: &model,
@@ -65,6 +68,7 @@ fn stages(name: &str, text: &str) -> (usize, Times) {
             solids: &solids,
             stock: &stock,
             behaviour: &behaviour,
+            cautions: &cautions,
         };
         rules::check(&facts, &Findings::new())
     });
@@ -82,9 +86,6 @@ fn stages(name: &str, text: &str) -> (usize, Times) {
         let mut figures = drawing::draw(&sound, &solids, &fonts).figures;
         figures.extend(drawing::cutting_layouts(&fonts, &made, &stock));
         figures
-    });
-    let cautions = timed(&mut times, "caution", || {
-        caution::gather(&made, &stock, &behaviour)
     });
     let composed = timed(&mut times, "document", || {
         let stages = Stages {

@@ -19,7 +19,7 @@ pub(in crate::build) fn meeting(
 ) -> Option<Contact> {
     let towards = match join.from {
         Some((face, _)) => face,
-        None => thinnest_way(&part.body, &to.body).low(),
+        None => flush_way(&part.body, &to.body).low(),
     };
     let contact = crossing(&part.body, &to.body, towards);
     if contact.is_none() {
@@ -35,19 +35,21 @@ pub(in crate::build) fn meeting(
     contact
 }
 
-/// The axis along which two boxes have least in common: through the thickness of flat pieces.
-fn thinnest_way(first: &[Interval; 3], second: &[Interval; 3]) -> Axis {
-    let common = |axis: &Axis| {
+/// The axis along which each of two boxes loses half: the one whose faces are most nearly flush.
+/// Flat pieces in one plane are halved through their thickness, pieces on edge through their
+/// width.
+fn flush_way(first: &[Interval; 3], second: &[Interval; 3]) -> Axis {
+    let apart = |axis: &Axis| {
         let stretches = first.get(axis.index()).zip(second.get(axis.index()));
-        stretches
-            .and_then(|(a, b)| a.overlap(*b))
-            .map_or(Length::ZERO, Interval::size)
+        stretches.map_or(Length::ZERO, |(a, b)| {
+            (a.low - b.low).abs() + (a.high - b.high).abs()
+        })
     };
     // Of equal ones the last, which for pieces that lie flat is the height.
     Axis::ALL
         .into_iter()
         .rev()
-        .min_by_key(common)
+        .min_by_key(apart)
         .unwrap_or(Axis::High)
 }
 

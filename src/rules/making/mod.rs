@@ -1,7 +1,9 @@
 //! What can be made: steps in which every part comes in once, and says how.
 
 pub mod finer_than_a_shop;
+pub mod idle_tool;
 pub mod lost_in_rounding;
+pub mod named_before_added;
 pub mod out_of_reach;
 pub mod part_never_added;
 pub mod pulled_before_added;
@@ -18,4 +20,6 @@ super::rules! {
     Always out_of_reach
     Always finer_than_a_shop
     Always lost_in_rounding
+    Complete named_before_added
+    Complete idle_tool
 }

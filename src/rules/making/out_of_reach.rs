@@ -1,7 +1,7 @@
 //! No cutter reaches the floor of a cut.
 
 use crate::finding::{Finding, Findings, finding_pages};
-use crate::model::{FeatureShape, HolePurpose};
+use crate::model::{FeatureShape, HolePurpose, PocketKind};
 use crate::rules::Facts;
 use crate::units::Length;
 
@@ -10,6 +10,7 @@ finding_pages! {
     /// screw's pilot more than twelve times as deep as its diameter.
     ///
     /// Router bits and twist drills are not made longer for their width: they bend, burn and break.
+    /// Laps are sawn, and may be as deep as they like.
     ///
     /// ```wright,bad
     /// plan "Box" { revision "A" on 2026-01-15 }
@@ -39,6 +40,8 @@ pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
     for part in &facts.build.parts {
         for feature in &part.features {
             let (what, width, depth, times) = match &feature.shape {
+                // A lap is sawn.
+                FeatureShape::Pocket(pocket) if pocket.kind == PocketKind::Lap => continue,
                 FeatureShape::Pocket(pocket) => {
                     let width: Length = pocket.first.size().min(pocket.second.size());
                     ("channel", width, pocket.depth, DEEPEST_CHANNEL)

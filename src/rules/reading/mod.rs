@@ -1,5 +1,6 @@
 //! What must read well: a revision, no name that leads nowhere.
 
+pub mod letters_out_of_order;
 pub mod no_revision;
 pub mod revision_without_note;
 pub mod revisions_out_of_order;
@@ -10,4 +11,5 @@ super::rules! {
     Complete unused_name
     Always revision_without_note
     Always revisions_out_of_order
+    Complete letters_out_of_order
 }

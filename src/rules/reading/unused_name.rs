@@ -1,11 +1,11 @@
-//! A part, a material or hardware that nothing uses.
+//! A name that nothing uses.
 
 use crate::finding::{Finding, Findings, finding_pages};
 use crate::rules::Facts;
 use crate::source::Span;
 
 finding_pages! {
-    /// A part is neither placed nor made as an extra, no part is cut from a material, no joint and
+    /// Nothing asks for a param or let, a part is neither placed nor made as an extra, no part is cut from a material, no joint and
     /// no step uses an item of hardware, or there is nothing a supply could go on.
     ///
     /// ```wright,bad
@@ -29,6 +29,10 @@ pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
         let message = format!("{what} `{name}`");
         findings.push(Finding::new(&UNUSED_NAME, span, message).remedy(remedy));
     };
+    for name in &model.idle {
+        let remedy = "use it, or leave it out";
+        tell(&name.value, "nothing asks for", remedy, name.span);
+    }
     for part in &model.parts {
         if !build.parts.iter().any(|made| made.span == part.span) {
             let remedy = "place it, or say `extra 1` if it is made and not placed";

@@ -1,0 +1,75 @@
+//! The letters of parts run against the steps.
+
+use crate::finding::{Finding, Findings, finding_pages};
+use crate::rules::Facts;
+
+finding_pages! {
+    /// A part is described after another one, and comes in in an earlier step.
+    ///
+    /// Letters follow the order of the source. Where the steps follow it too, the reader takes A, B and C from
+    /// the heap first, and finds the next letter next.
+    ///
+    /// ```wright,bad
+    /// plan "Box" { revision "A" on 2026-01-15 }
+    /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
+    /// part lid from ply { length 300 mm; width 200 mm }
+    /// part side from ply { length 400 mm; width 200 mm }
+    /// place left = side { length up; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
+    /// place cover = lid { length right; width back; left at 0 mm; front at 0 mm; bottom at left.top }
+    /// join cover to left by glue
+    /// step "First" { add left; say "Stand it up." }
+    /// step "Second" { add cover; say "Glue it on." }
+    /// ```
+    /// ```wright,good
+    /// plan "Box" { revision "A" on 2026-01-15 }
+    /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
+    /// part side from ply { length 400 mm; width 200 mm }
+    /// part lid from ply { length 300 mm; width 200 mm }
+    /// place left = side { length up; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
+    /// place cover = lid { length right; width back; left at 0 mm; front at 0 mm; bottom at left.top }
+    /// join cover to left by glue
+    /// step "First" { add left; say "Stand it up." }
+    /// step "Second" { add cover; say "Glue it on." }
+    /// ```
+    ///
+    /// Source: common practice, no source.
+    R007 LETTERS_OUT_OF_ORDER Note "letters that jump" "the reader searches the heap for every part";
+}
+
+/// Looks at the first step of every part, in the order of the letters.
+pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
+    let build = facts.build;
+    let mut first: Vec<Option<usize>> = vec![None; build.parts.len()];
+    for piece in &build.placed {
+        if let (Some(step), Some(slot)) = (piece.step, first.get_mut(piece.part.0)) {
+            *slot = Some(slot.map_or(step, |known| known.min(step)));
+        }
+    }
+    let mut latest: Option<(usize, usize)> = None;
+    for (index, step) in first.iter().enumerate() {
+        let Some(step) = *step else { continue };
+        match latest {
+            Some((before, late)) if step < late => {
+                let (Some(part), Some(other)) = (build.parts.get(index), build.parts.get(before))
+                else {
+                    continue;
+                };
+                let message = format!(
+                    "part {} comes in in step {}, and part {} in step {}",
+                    part.label,
+                    step + 1,
+                    other.label,
+                    late + 1
+                );
+                findings.push(
+                    Finding::new(&LETTERS_OUT_OF_ORDER, part.span, message)
+                        .related(other.span, "described before")
+                        .remedy("describe parts in the order of the steps"),
+                );
+                // One move in the source often mends all that follow.
+                return;
+            }
+            Some(_) | None => latest = Some((index, step)),
+        }
+    }
+}
