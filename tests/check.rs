@@ -34,4 +34,12 @@ impl Checked {
     pub(crate) fn codes(&self) -> Vec<&'static str> {
         self.findings.iter().map(|f| f.page.code).collect()
     }
+
+    /// The codes found, each with the text it points at.
+    pub(crate) fn places(&self) -> Vec<(&'static str, &str)> {
+        self.findings
+            .iter()
+            .map(|finding| (finding.page.code, self.sources.snippet(finding.span)))
+            .collect()
+    }
 }

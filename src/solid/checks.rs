@@ -6,7 +6,9 @@ use crate::build::Part;
 use crate::finding::{Finding, Findings};
 use crate::geometry::region::contour_ring;
 use crate::geometry::{BoundaryEdge, Contour, Interval, PlanePoint};
-use crate::model::{Feature, FeatureShape, Holes, Pocket, PocketKind, Slope, SlopeKind};
+use crate::model::{
+    Feature, FeatureShape, HolePurpose, Holes, Pocket, PocketKind, Slope, SlopeKind,
+};
 use crate::source::Span;
 use crate::units::Length;
 
@@ -65,8 +67,10 @@ fn outside(part: &Part, what: &str, span: Span, pairs: &[(Interval, Interval)]) 
 
 fn check_holes(part: &Part, holes: &Holes, feature: &Feature, findings: &mut Findings) {
     let through = extent_along(&part.extent, holes.side.axis()).size();
+    // Of a screw that comes through, its rule tells more.
     if let Some(depth) = holes.depth
         && depth >= through
+        && holes.purpose != HolePurpose::Pilot
     {
         let finding = Finding::new(
             &CUT_TOO_DEEP,

@@ -92,8 +92,9 @@ impl<'s> Node<'s> {
 
     /// Where, in bytes of the source.
     pub(super) fn range(&self) -> Range<usize> {
-        let span = self.pair.as_span();
-        self.base + span.start()..self.base + span.end()
+        // Blanks before something that may follow belong to nothing.
+        let start = self.base + self.pair.as_span().start();
+        start..start + self.pair.as_str().trim_end().len()
     }
 
     /// Where.

@@ -1,7 +1,10 @@
 //! The letters of parts run against the steps.
 
+use std::collections::BTreeMap;
+
 use crate::finding::{Finding, Findings, finding_pages};
 use crate::rules::Facts;
+use crate::source::Span;
 
 finding_pages! {
     /// A part is described after another one, and comes in in an earlier step.
@@ -39,15 +42,16 @@ finding_pages! {
 /// Looks at the first step of every part, in the order of the letters.
 pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
     let build = facts.build;
-    let mut first: Vec<Option<usize>> = vec![None; build.parts.len()];
+    // One part of the source may be made in several forms: the first of them to come in counts.
+    let mut first: BTreeMap<Span, (usize, usize)> = BTreeMap::new();
     for piece in &build.placed {
-        if let (Some(step), Some(slot)) = (piece.step, first.get_mut(piece.part.0)) {
-            *slot = Some(slot.map_or(step, |known| known.min(step)));
+        if let (Some(step), Some(part)) = (piece.step, build.part(piece.part)) {
+            let known = first.entry(part.span).or_insert((piece.part.0, step));
+            *known = (known.0.min(piece.part.0), known.1.min(step));
         }
     }
     let mut latest: Option<(usize, usize)> = None;
-    for (index, step) in first.iter().enumerate() {
-        let Some(step) = *step else { continue };
+    for (index, step) in first.into_values() {
         match latest {
             Some((before, late)) if step < late => {
                 let (Some(part), Some(other)) = (build.parts.get(index), build.parts.get(before))
