@@ -1,0 +1,319 @@
+//! The linear programme of all contents of a bar, its columns made as they are wanted.
+//!
+//! Rows: every length, then every kind of bar of which there are few. Columns: contents of a bar,
+//! and what a row has over. Only contents that the open demand can use are let in, which makes
+//! the bound the sharper the less is left.
+
+use super::Work;
+use super::knapsack::{Knapsack, Offer};
+use super::simplex::{BETTER, Basis, Column};
+use super::task::{Content, Task};
+use super::proof;
+
+/// What a price of one becomes in whole numbers.
+const SCALE: f64 = 4_294_967_296.0;
+/// Cost of a content that the open demand cannot use, while it is still in the basis.
+const UNUSABLE: f64 = 1_000.0;
+/// Steps of one search for a content.
+const FILL_STEPS: usize = 200_000;
+
+/// A column of the pool.
+#[derive(Clone, Debug)]
+pub(super) enum Kind {
+    /// A content of a bar of that stock.
+    Content(usize, Content),
+    /// What a row has over, or does not take.
+    Rest,
+}
+
+/// All columns found so far.
+#[derive(Clone, Debug)]
+pub(super) struct Pool {
+    columns: Vec<Column>,
+    kinds: Vec<Kind>,
+    /// Row of each kind of stock of which there are few.
+    limit_rows: Vec<Option<usize>>,
+    rows: usize,
+}
+
+/// What is still to be cut, and the basis of its programme.
+#[derive(Clone, Debug)]
+pub(super) struct Open {
+    pub(super) demand: Vec<i64>,
+    /// How many bars there are still, by kind.
+    pub(super) limits: Vec<Option<i64>>,
+    /// Columns not to be taken.
+    pub(super) shut: Vec<usize>,
+    basis: Basis,
+}
+
+/// How the programme of an open demand ended.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) enum Ending {
+    /// Solved, at that cost.
+    Cost(f64),
+    /// Proven to cost no less than was given.
+    TooDear,
+    /// No steps left, or no way on.
+    Stuck,
+}
+
+impl Pool {
+    pub(super) fn new(task: &Task) -> Self {
+        let mut rows = task.lengths.len();
+        let mut limit_rows = Vec::new();
+        for stock in &task.stock {
+            limit_rows.push(stock.limit.map(|_| rows));
+            rows += usize::from(stock.limit.is_some());
+        }
+        let mut pool = Self {
+            columns: Vec::new(),
+            kinds: Vec::new(),
+            limit_rows,
+            rows,
+        };
+        for row in 0..rows {
+            let entry = if row < task.lengths.len() { -1.0 } else { 1.0 };
+            pool.columns.push(Column {
+                cost: 0.0,
+                entries: vec![(row, entry)],
+            });
+            pool.kinds.push(Kind::Rest);
+        }
+        pool
+    }
+
+    pub(super) fn kind(&self, column: usize) -> &Kind {
+        self.kinds.get(column).unwrap_or(&Kind::Rest)
+    }
+
+    /// Takes a content in.
+    pub(super) fn add(&mut self, task: &Task, stock: usize, content: Content) -> usize {
+        let mut entries: Vec<(usize, f64)> = content
+            .iter()
+            .map(|(row, count)| (*row, *count as f64))
+            .collect();
+        let limit_row = self.limit_rows.get(stock).copied().flatten();
+        entries.extend(limit_row.map(|row| (row, 1.0)));
+        self.columns.push(Column {
+            cost: task.stock.get(stock).map_or(1.0, |stock| stock.price),
+            entries,
+        });
+        self.kinds.push(Kind::Content(stock, content));
+        self.columns.len() - 1
+    }
+
+    /// A demand with a basis to begin with: every length by itself on the longest bar.
+    pub(super) fn open(
+        &mut self,
+        task: &Task,
+        demand: Vec<i64>,
+        limits: Vec<Option<i64>>,
+    ) -> Open {
+        let longest = task
+            .stock
+            .iter()
+            .enumerate()
+            .filter(|(_, stock)| stock.limit.is_none())
+            .max_by_key(|(k, stock)| (stock.length, std::cmp::Reverse((stock.cost, *k))))
+            .map_or(0, |(k, _)| k);
+        let capacity = task.stock.get(longest).map_or(0, |stock| stock.length);
+        let mut heads: Vec<usize> = (0..self.rows).collect();
+        for (row, head) in heads.iter_mut().enumerate() {
+            let needed = demand.get(row).copied().unwrap_or(0);
+            if needed > 0 {
+                let fits = (capacity / task.length(row).max(1)).max(1);
+                *head = self.add(task, longest, vec![(row, fits.min(needed))]);
+            }
+        }
+        let right = right_side(&demand, &limits);
+        let basis = Basis::diagonal(heads, &self.columns, &right);
+        Open {
+            demand,
+            limits,
+            shut: Vec::new(),
+            basis,
+        }
+    }
+
+    /// Solves the programme of an open demand, making columns as they are wanted. Ends early
+    /// where it is proven to cost `too_dear` (in [`super::task::Stock::cost`]) or more.
+    pub(super) fn solve(
+        &mut self,
+        task: &Task,
+        open: &mut Open,
+        too_dear: i128,
+        work: &mut Work,
+    ) -> (Ending, i128) {
+        let mut proven = 0;
+        if !self.settle(open, work) {
+            let mut fresh = self.open(task, open.demand.clone(), open.limits.clone());
+            fresh.shut.clone_from(&open.shut);
+            *open = fresh;
+        }
+        loop {
+            if !self.exhaust(open, work) || work.is_spent() {
+                return (Ending::Stuck, proven);
+            }
+            let (found, bound) = self.price(task, open, work);
+            proven = proven.max(bound);
+            if proven >= too_dear {
+                return (Ending::TooDear, proven);
+            }
+            if found.is_empty() {
+                let costs = self.costs(open);
+                return (Ending::Cost(open.basis.cost(&costs)), proven);
+            }
+            for (stock, content) in found {
+                self.add(task, stock, content);
+            }
+        }
+    }
+
+    /// Proven least cost of an open demand at its present prices, and contents that better it.
+    fn price(
+        &self,
+        task: &Task,
+        open: &Open,
+        work: &mut Work,
+    ) -> (Vec<(usize, Content)>, i128) {
+        let values: Vec<i64> = open
+            .basis
+            .prices
+            .iter()
+            .zip(&open.demand)
+            .map(|(price, demand)| if *demand > 0 { whole(*price * SCALE) } else { 0 })
+            .collect();
+        let offers = values
+            .iter()
+            .zip(&open.demand)
+            .enumerate()
+            .map(|(row, (value, demand))| Offer {
+                row,
+                length: task.length(row),
+                value: *value,
+                most: *demand,
+            });
+        let sack = Knapsack::new(offers.collect());
+        let mut found = Vec::new();
+        let mut most = Vec::new();
+        for (k, stock) in task.stock.iter().enumerate() {
+            let limit_row = self.limit_rows.get(k).copied().flatten();
+            let claim = limit_row
+                .and_then(|row| open.basis.prices.get(row))
+                .map_or(0.0, |price| -price.min(0.0));
+            let floor = whole((stock.price + claim + BETTER) * SCALE);
+            let fill = sack.best(stock.length, floor, FILL_STEPS, work);
+            most.push(fill.at_most);
+            if let Some(content) = fill.content
+                && !self.is_shut(open, k, &content)
+            {
+                found.push((k, content));
+            }
+        }
+        let bound = proof::least_cost(task, &open.demand, &open.limits, &values, &most);
+        (found, bound)
+    }
+
+    fn is_shut(&self, open: &Open, stock: usize, content: &Content) -> bool {
+        open.shut.iter().any(|id| match self.kind(*id) {
+            Kind::Content(k, shut) => *k == stock && shut == content,
+            Kind::Rest => false,
+        })
+    }
+
+    /// Right side and costs of a changed demand; false where no basis comes of that.
+    fn settle(&self, open: &mut Open, work: &mut Work) -> bool {
+        let right = right_side(&open.demand, &open.limits);
+        open.basis.refresh(&self.columns, &right, work);
+        open.basis.set_right(&right, work);
+        if !open.basis.mend(&self.columns, work) {
+            return false;
+        }
+        let costs = self.costs(open);
+        open.basis.set_costs(&costs, work);
+        true
+    }
+
+    /// Takes in columns of the pool until none betters the programme.
+    fn exhaust(&self, open: &mut Open, work: &mut Work) -> bool {
+        let right = right_side(&open.demand, &open.limits);
+        loop {
+            let mut best: Option<(usize, f64)> = None;
+            work.spend(self.columns.len() * 4);
+            for (id, column) in self.columns.iter().enumerate() {
+                let reduced = open.basis.reduced(column);
+                if reduced < best.map_or(-BETTER, |(_, least)| least) && self.is_usable(open, id) {
+                    best = Some((id, reduced));
+                }
+            }
+            let (Some((id, _)), false) = (best, work.is_spent()) else {
+                return true;
+            };
+            let Some(column) = self.columns.get(id) else {
+                return false;
+            };
+            if !open.basis.enter(id, column, work) {
+                return false;
+            }
+            open.basis.refresh(&self.columns, &right, work);
+        }
+    }
+
+    /// Costs of the columns in the basis.
+    fn costs(&self, open: &Open) -> Vec<f64> {
+        let cost = |id: &usize| {
+            if self.is_usable(open, *id) {
+                self.columns.get(*id).map_or(0.0, |column| column.cost)
+            } else {
+                UNUSABLE
+            }
+        };
+        open.basis.heads.iter().map(cost).collect()
+    }
+
+    /// True for a content that the open demand can use whole.
+    pub(super) fn is_usable(&self, open: &Open, id: usize) -> bool {
+        match self.kind(id) {
+            Kind::Rest => true,
+            Kind::Content(_, content) => {
+                let fits = |(row, count): &(usize, i64)| {
+                    open.demand.get(*row).is_some_and(|left| left >= count)
+                };
+                content.iter().all(fits) && !open.shut.contains(&id)
+            }
+        }
+    }
+}
+
+impl Open {
+    /// The contents taken and how much of each.
+    pub(super) fn taken(&self) -> impl Iterator<Item = (usize, f64)> {
+        let heads = self.basis.heads.iter().copied();
+        heads.zip(self.basis.amounts.iter().copied())
+    }
+
+    /// True where nothing is left to cut.
+    pub(super) fn is_done(&self) -> bool {
+        self.demand.iter().all(|left| *left == 0)
+    }
+}
+
+fn right_side(demand: &[i64], limits: &[Option<i64>]) -> Vec<f64> {
+    let limits = limits.iter().filter_map(|limit| *limit);
+    demand
+        .iter()
+        .copied()
+        .chain(limits)
+        .map(|value| value as f64)
+        .collect()
+}
+
+/// The whole part of a number.
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "a cast of a float saturates"
+)]
+pub(super) fn whole(value: f64) -> i64 {
+    value.max(0.0).floor() as i64
+}
