@@ -12,6 +12,8 @@ use super::task::{Fixed, Found, Task};
 const MOST_WORK: u64 = 700_000_000;
 /// Rounds of cutting bar by bar before the linear programme is asked.
 const ROUNDS: i64 = 12;
+/// Amounts that far from a whole number are that number.
+const SURE: f64 = 1e-3;
 /// Choices taken back in one dive, at most.
 const MOST_DISCREPANCIES: usize = 6;
 
@@ -94,11 +96,13 @@ impl Search<'_> {
             .pool
             .solve(self.task, &mut root.open, self.cost, work);
         self.bound = self.bound.max(bound);
+        eprintln!("root {ending:?} bound {bound} cost {} work {} pool {}", self.cost, work.left, self.pool.size());
         if self.is_proven() || matches!(ending, Ending::Stuck | Ending::TooDear) {
             return;
         }
         for discrepancies in 0..=MOST_DISCREPANCIES {
             self.explore(root.clone(), discrepancies, work);
+            eprintln!("disc {discrepancies} cost {} work {} pool {} mean fill {:?}", self.cost, work.left, self.pool.size(), ());
             if self.is_proven() || work.is_spent() {
                 return;
             }
@@ -151,10 +155,10 @@ impl Search<'_> {
         let mut best: Option<(f64, usize)> = None;
         for (id, amount) in node.open.taken() {
             let is_content = matches!(self.pool.kind(id), Kind::Content(..));
-            if !is_content || amount < 1e-6 || !self.pool.is_usable(&node.open, id) {
+            if !is_content || amount < SURE || !self.pool.is_usable(&node.open, id) {
                 continue;
             }
-            let sure = if amount >= 1.0 - 1e-6 {
+            let sure = if amount >= 1.0 - SURE {
                 1.0 + amount
             } else {
                 amount
@@ -170,10 +174,10 @@ impl Search<'_> {
     fn fix(&self, node: &mut Node, id: usize) {
         let chosen = node.open.taken().find(|(head, _)| *head == id);
         let whole_ones: Vec<(usize, f64)> = match chosen {
-            Some((_, amount)) if amount >= 1.0 - 1e-6 => node
+            Some((_, amount)) if amount >= 1.0 - SURE => node
                 .open
                 .taken()
-                .filter(|(_, amount)| *amount >= 1.0 - 1e-6)
+                .filter(|(_, amount)| *amount >= 1.0 - SURE)
                 .collect(),
             Some(_) | None => vec![(id, 1.0)],
         };
@@ -185,7 +189,7 @@ impl Search<'_> {
                 demand: std::mem::take(&mut node.open.demand),
                 limits: std::mem::take(&mut node.open.limits),
             };
-            let times = left.times(*stock, content).min(whole(amount + 1e-6));
+            let times = left.times(*stock, content).min(whole(amount + SURE));
             let fixed = Fixed {
                 stock: *stock,
                 content: content.clone(),

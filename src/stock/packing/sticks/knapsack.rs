@@ -1,7 +1,9 @@
 //! The content of one bar that is worth most: the bounded knapsack problem, in whole numbers.
 //!
 //! A search in depth over the offers in falling worth by length, cut short by the worth that the
-//! rest of the bar could have at most (as in S. Martello and P. Toth, Knapsack Problems, 1990).
+//! rest of the bar could have at most: first by the best offer alone (S. Martello and P. Toth,
+//! Knapsack Problems, 1990), and where that takes long by a table of all rests, on a grid that
+//! rounds every length down.
 
 use super::Work;
 use super::task::Content;
@@ -22,12 +24,10 @@ pub(super) struct Offer {
 /// What fills a bar best.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Fill {
-    /// The content, where one is worth more than was asked.
+    /// The content, where one was found that is worth more than was asked.
     pub(super) content: Option<Content>,
-    /// No content is worth more than this or what was asked, whichever is more.
+    /// No content is worth more than this.
     pub(super) at_most: i64,
-    /// Worth of the content.
-    pub(super) value: i64,
 }
 
 /// Offers in falling worth by length.
@@ -38,14 +38,22 @@ pub(super) struct Knapsack {
     shortest: Vec<i64>,
 }
 
-struct Search<'a> {
-    sack: &'a Knapsack,
-    /// Which offers are taken, and how many.
-    taken: Vec<(usize, i64)>,
-    best: Option<Vec<(usize, i64)>>,
-    best_value: i64,
-    steps: usize,
+/// What an offer and all behind it are worth at most, by the rest of the bar.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Table {
+    /// Points of the grid from 0 to the capacity.
+    points: i64,
+    capacity: i64,
+    /// One row an offer, and one for none.
+    entries: Vec<i64>,
 }
+
+/// Multiplications that a step of the search costs.
+const STEP: usize = 12;
+/// Entries of a table.
+const MOST_ENTRIES: i64 = 1_500_000;
+/// Points of a grid that rounds lengths.
+const COARSE_POINTS: i64 = 2_000;
 
 impl Knapsack {
     /// Sorts the offers; those worth nothing are left out.
@@ -67,13 +75,23 @@ impl Knapsack {
         Self { offers, shortest }
     }
 
-    /// The content worth most of those worth more than `floor`, within `steps` steps.
-    pub(super) fn best(&self, capacity: i64, floor: i64, steps: usize, work: &mut Work) -> Fill {
+    /// A content worth more than `floor`, the best that `steps` steps find.
+    pub(super) fn best(
+        &self,
+        table: Option<&Table>,
+        (capacity, floor): (i64, i64),
+        steps: usize,
+        work: &mut Work,
+    ) -> Fill {
+        let known = table.map(|table| table.at_most(0, capacity));
+        // On a grid that rounds nothing the best worth is known, and the search only looks for it.
+        let exact = known.filter(|_| table.is_some_and(|table| table.is_exact()));
         let mut search = Search {
             sack: self,
+            table,
             taken: Vec::new(),
             best: None,
-            best_value: floor,
+            best_value: exact.map_or(floor, |worth| floor.max(worth - 1)),
             steps,
         };
         search.go(0, capacity, 0);
@@ -86,14 +104,14 @@ impl Knapsack {
             content.sort_unstable();
             content
         });
+        let at_most = if search.steps > 0 {
+            search.best_value
+        } else {
+            self.ceiling(capacity).max(floor)
+        };
         Fill {
-            at_most: if search.steps > 0 {
-                search.best_value
-            } else {
-                self.ceiling(capacity).max(search.best_value)
-            },
-            value: search.best_value,
             content,
+            at_most: known.map_or(at_most, |known| at_most.min(known.max(floor))),
         }
     }
 
@@ -113,10 +131,93 @@ impl Knapsack {
         }
         i64::try_from(value).unwrap_or(i64::MAX)
     }
+
+    /// Makes the table of these offers for bars up to `capacity`.
+    pub(super) fn tabulate(&self, capacity: i64, table: &mut Table, work: &mut Work) {
+        let passes = |offer: &Offer| {
+            let most = offer.most.min(capacity / offer.length);
+            i64::from(i64::BITS - most.leading_zeros())
+        };
+        let passes: i64 = self.offers.iter().map(passes).sum::<i64>().max(1);
+        table.capacity = capacity.max(1);
+        table.points = if capacity.saturating_mul(passes) <= MOST_ENTRIES {
+            table.capacity
+        } else {
+            (MOST_ENTRIES / passes).clamp(1, COARSE_POINTS)
+        };
+        work.spend(usize::try_from(passes * table.points).unwrap_or(usize::MAX));
+        let width = table.width();
+        table.entries.clear();
+        table.entries.resize(width * (self.offers.len() + 1), 0);
+        for (place, offer) in self.offers.iter().enumerate().rev() {
+            let (above, row) = table.entries.split_at_mut((place + 1) * width);
+            let row = row.get(..width).unwrap_or_default();
+            let fresh = above.get_mut(place * width..).unwrap_or_default();
+            let mut left = offer.most.min(capacity / offer.length);
+            let mut count = 1;
+            fresh.copy_from_slice(row);
+            while left > 0 {
+                let taken = count.min(left);
+                left -= taken;
+                let value = offer.value.saturating_mul(taken);
+                let length = point(offer.length * taken, table.points, table.capacity);
+                if count == 1 {
+                    for (best, shorter) in fresh.iter_mut().skip(length).zip(row) {
+                        *best = (*best).max(shorter + value);
+                    }
+                } else {
+                    lay_over(fresh, length, value);
+                }
+                count *= 2;
+            }
+        }
+    }
 }
 
-/// Multiplications that a step of the search costs.
-const STEP: usize = 12;
+/// Betters every entry by the one `length` before it and `value`, the last first.
+fn lay_over(row: &mut [i64], length: usize, value: i64) {
+    for at in (length..row.len()).rev() {
+        let shorter = row.get(at - length).copied().unwrap_or(0) + value;
+        if let Some(best) = row.get_mut(at) {
+            *best = (*best).max(shorter);
+        }
+    }
+}
+
+/// The point of a length, rounded down: what fits on a bar still does.
+fn point(length: i64, points: i64, capacity: i64) -> usize {
+    if points == capacity {
+        return usize::try_from(length).unwrap_or(0);
+    }
+    let point = i128::from(length) * i128::from(points) / i128::from(capacity.max(1));
+    usize::try_from(point).unwrap_or(0)
+}
+
+impl Table {
+    /// True where the grid rounds no length.
+    fn is_exact(&self) -> bool {
+        self.points == self.capacity
+    }
+
+    fn width(&self) -> usize {
+        usize::try_from(self.points).unwrap_or(0) + 1
+    }
+
+    fn at_most(&self, place: usize, rest: i64) -> i64 {
+        let at = place * self.width() + point(rest, self.points, self.capacity);
+        self.entries.get(at).copied().unwrap_or(i64::MAX)
+    }
+}
+
+struct Search<'a> {
+    sack: &'a Knapsack,
+    table: Option<&'a Table>,
+    /// Which offers are taken, and how many.
+    taken: Vec<(usize, i64)>,
+    best: Option<Vec<(usize, i64)>>,
+    best_value: i64,
+    steps: usize,
+}
 
 impl Search<'_> {
     fn go(&mut self, from: usize, rest: i64, value: i64) {
@@ -133,8 +234,13 @@ impl Search<'_> {
             }
             self.steps -= 1;
             // The rest filled with nothing but the best offer: no better than the best known?
-            let wanted = i128::from(self.best_value - value) * i128::from(offer.length);
-            if i128::from(rest) * i128::from(offer.value) <= wanted {
+            let wanted = self.best_value - value;
+            let worth = i128::from(rest) * i128::from(offer.value);
+            if worth <= i128::from(wanted) * i128::from(offer.length)
+                || self
+                    .table
+                    .is_some_and(|table| table.at_most(place, rest) <= wanted)
+            {
                 return;
             }
             if offer.length <= rest {

@@ -5,7 +5,7 @@
 //! the bound the sharper the less is left.
 
 use super::Work;
-use super::knapsack::{Knapsack, Offer};
+use super::knapsack::{Knapsack, Offer, Table};
 use super::simplex::{BETTER, Basis, Column};
 use super::task::{Content, Task};
 use super::proof;
@@ -14,7 +14,11 @@ use super::proof;
 const SCALE: f64 = 4_294_967_296.0;
 /// Cost of a content that the open demand cannot use, while it is still in the basis.
 const UNUSABLE: f64 = 1_000.0;
-/// Steps of one search for a content.
+/// Steps of a search for a content before a table is made for it.
+const QUICK_STEPS: usize = 3_000;
+/// By how much a demand is made larger, at least.
+const LEAN: f64 = 1e-5;
+/// Steps of one search for a content with that table.
 const FILL_STEPS: usize = 200_000;
 
 /// A column of the pool.
@@ -34,6 +38,8 @@ pub(super) struct Pool {
     /// Row of each kind of stock of which there are few.
     limit_rows: Vec<Option<usize>>,
     rows: usize,
+    /// Room for the search of contents.
+    table: Table,
 }
 
 /// What is still to be cut, and the basis of its programme.
@@ -71,6 +77,7 @@ impl Pool {
             kinds: Vec::new(),
             limit_rows,
             rows,
+            table: Table::default(),
         };
         for row in 0..rows {
             let entry = if row < task.lengths.len() { -1.0 } else { 1.0 };
@@ -87,6 +94,7 @@ impl Pool {
         self.kinds.get(column).unwrap_or(&Kind::Rest)
     }
 
+    pub(super) fn size(&self) -> usize { self.columns.len() }
     /// Takes a content in.
     pub(super) fn add(&mut self, task: &Task, stock: usize, content: Content) -> usize {
         let mut entries: Vec<(usize, f64)> = content
@@ -126,7 +134,7 @@ impl Pool {
                 *head = self.add(task, longest, vec![(row, fits.min(needed))]);
             }
         }
-        let right = right_side(&demand, &limits);
+        let right = leaning(&demand, &limits);
         let basis = Basis::diagonal(heads, &self.columns, &right);
         Open {
             demand,
@@ -161,8 +169,7 @@ impl Pool {
                 return (Ending::TooDear, proven);
             }
             if found.is_empty() {
-                let costs = self.costs(open);
-                return (Ending::Cost(open.basis.cost(&costs)), proven);
+                return (Ending::Cost(open.worth()), proven);
             }
             for (stock, content) in found {
                 self.add(task, stock, content);
@@ -172,7 +179,7 @@ impl Pool {
 
     /// Proven least cost of an open demand at its present prices, and contents that better it.
     fn price(
-        &self,
+        &mut self,
         task: &Task,
         open: &Open,
         work: &mut Work,
@@ -197,13 +204,24 @@ impl Pool {
         let sack = Knapsack::new(offers.collect());
         let mut found = Vec::new();
         let mut most = Vec::new();
+        let longest = task.stock.iter().map(|stock| stock.length).max();
+        let longest = longest.unwrap_or(0);
+        let mut tabulated = false;
         for (k, stock) in task.stock.iter().enumerate() {
             let limit_row = self.limit_rows.get(k).copied().flatten();
             let claim = limit_row
                 .and_then(|row| open.basis.prices.get(row))
                 .map_or(0.0, |price| -price.min(0.0));
             let floor = whole((stock.price + claim + BETTER) * SCALE);
-            let fill = sack.best(stock.length, floor, FILL_STEPS, work);
+            let asked = (stock.length, floor);
+            let mut fill = sack.best(None, asked, QUICK_STEPS, work);
+            if fill.content.is_none() && fill.at_most > floor {
+                if !tabulated {
+                    sack.tabulate(longest, &mut self.table, work);
+                    tabulated = true;
+                }
+                fill = sack.best(Some(&self.table), asked, FILL_STEPS, work);
+            }
             most.push(fill.at_most);
             if let Some(content) = fill.content
                 && !self.is_shut(open, k, &content)
@@ -224,7 +242,7 @@ impl Pool {
 
     /// Right side and costs of a changed demand; false where no basis comes of that.
     fn settle(&self, open: &mut Open, work: &mut Work) -> bool {
-        let right = right_side(&open.demand, &open.limits);
+        let right = leaning(&open.demand, &open.limits);
         open.basis.refresh(&self.columns, &right, work);
         open.basis.set_right(&right, work);
         if !open.basis.mend(&self.columns, work) {
@@ -237,7 +255,7 @@ impl Pool {
 
     /// Takes in columns of the pool until none betters the programme.
     fn exhaust(&self, open: &mut Open, work: &mut Work) -> bool {
-        let right = right_side(&open.demand, &open.limits);
+        let right = leaning(&open.demand, &open.limits);
         loop {
             let mut best: Option<(usize, f64)> = None;
             work.spend(self.columns.len() * 4);
@@ -287,6 +305,18 @@ impl Pool {
 }
 
 impl Open {
+    /// What demand and limits are worth at the prices of the rows.
+    fn worth(&self) -> f64 {
+        let limits = self.limits.iter().filter_map(|limit| *limit);
+        self.demand
+            .iter()
+            .copied()
+            .chain(limits)
+            .zip(&self.basis.prices)
+            .map(|(right, price)| right as f64 * price)
+            .sum()
+    }
+
     /// The contents taken and how much of each.
     pub(super) fn taken(&self) -> impl Iterator<Item = (usize, f64)> {
         let heads = self.basis.heads.iter().copied();
@@ -299,14 +329,19 @@ impl Open {
     }
 }
 
-fn right_side(demand: &[i64], limits: &[Option<i64>]) -> Vec<f64> {
+/// Demands and limits as the right side of the programme, every demand a little larger and none
+/// alike, so that no two columns are forced out at once and the method goes on.
+fn leaning(demand: &[i64], limits: &[Option<i64>]) -> Vec<f64> {
+    let more = |(row, value): (usize, &i64)| {
+        if *value > 0 {
+            *value as f64 + LEAN * (1.0 + (row * 7919 % 1009) as f64 / 1009.0)
+        } else {
+            0.0
+        }
+    };
     let limits = limits.iter().filter_map(|limit| *limit);
-    demand
-        .iter()
-        .copied()
-        .chain(limits)
-        .map(|value| value as f64)
-        .collect()
+    let demand = demand.iter().enumerate().map(more);
+    demand.chain(limits.map(|limit| limit as f64)).collect()
 }
 
 /// The whole part of a number.

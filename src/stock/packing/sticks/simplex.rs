@@ -70,11 +70,6 @@ impl Basis {
         }
     }
 
-    /// What the columns of the basis cost together, one costing what `costs` says at its place.
-    pub(super) fn cost(&self, costs: &[f64]) -> f64 {
-        costs.iter().zip(&self.amounts).map(|(c, a)| c * a).sum()
-    }
-
     /// Amounts of another right side.
     pub(super) fn set_right(&mut self, right: &[f64], work: &mut Work) {
         self.amounts = vec![0.0; self.rows];
