@@ -96,13 +96,13 @@ impl Search<'_> {
             .pool
             .solve(self.task, &mut root.open, self.cost, work);
         self.bound = self.bound.max(bound);
-        eprintln!("root {ending:?} bound {bound} cost {} work {} pool {}", self.cost, work.left, self.pool.size());
+        eprintln!("root {ending:?} bound {bound} cost {} work {} pool {} piv {:?} pri {:?}", self.cost, work.left, self.pool.size(), super::relaxation::PIV, super::relaxation::PRI);
         if self.is_proven() || matches!(ending, Ending::Stuck | Ending::TooDear) {
             return;
         }
         for discrepancies in 0..=MOST_DISCREPANCIES {
             self.explore(root.clone(), discrepancies, work);
-            eprintln!("disc {discrepancies} cost {} work {} pool {} mean fill {:?}", self.cost, work.left, self.pool.size(), ());
+            eprintln!("disc {discrepancies} cost {} work {} pool {} piv {:?} pri {:?}", self.cost, work.left, self.pool.size(), super::relaxation::PIV, super::relaxation::PRI);
             if self.is_proven() || work.is_spent() {
                 return;
             }

@@ -41,9 +41,10 @@ pub(super) struct Knapsack {
 /// What an offer and all behind it are worth at most, by the rest of the bar.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Table {
-    /// Points of the grid from 0 to the capacity.
-    points: i64,
-    capacity: i64,
+    /// What parts two points of the grid.
+    unit: i64,
+    /// Points of the grid.
+    width: usize,
     /// One row an offer, and one for none.
     entries: Vec<i64>,
 }
@@ -139,14 +140,14 @@ impl Knapsack {
             i64::from(i64::BITS - most.leading_zeros())
         };
         let passes: i64 = self.offers.iter().map(passes).sum::<i64>().max(1);
-        table.capacity = capacity.max(1);
-        table.points = if capacity.saturating_mul(passes) <= MOST_ENTRIES {
-            table.capacity
+        table.unit = if capacity.saturating_mul(passes) <= MOST_ENTRIES {
+            1
         } else {
-            (MOST_ENTRIES / passes).clamp(1, COARSE_POINTS)
+            capacity / (MOST_ENTRIES / passes).clamp(1, COARSE_POINTS) + 1
         };
-        work.spend(usize::try_from(passes * table.points).unwrap_or(usize::MAX));
-        let width = table.width();
+        table.width = table.point(capacity) + 1;
+        let width = table.width;
+        work.spend(usize::try_from(passes).unwrap_or(0) * width);
         table.entries.clear();
         table.entries.resize(width * (self.offers.len() + 1), 0);
         for (place, offer) in self.offers.iter().enumerate().rev() {
@@ -160,7 +161,7 @@ impl Knapsack {
                 let taken = count.min(left);
                 left -= taken;
                 let value = offer.value.saturating_mul(taken);
-                let length = point(offer.length * taken, table.points, table.capacity);
+                let length = usize::try_from(offer.length * taken / table.unit).unwrap_or(0);
                 if count == 1 {
                     for (best, shorter) in fresh.iter_mut().skip(length).zip(row) {
                         *best = (*best).max(shorter + value);
@@ -184,27 +185,19 @@ fn lay_over(row: &mut [i64], length: usize, value: i64) {
     }
 }
 
-/// The point of a length, rounded down: what fits on a bar still does.
-fn point(length: i64, points: i64, capacity: i64) -> usize {
-    if points == capacity {
-        return usize::try_from(length).unwrap_or(0);
-    }
-    let point = i128::from(length) * i128::from(points) / i128::from(capacity.max(1));
-    usize::try_from(point).unwrap_or(0)
-}
-
 impl Table {
     /// True where the grid rounds no length.
     fn is_exact(&self) -> bool {
-        self.points == self.capacity
+        self.unit == 1
     }
 
-    fn width(&self) -> usize {
-        usize::try_from(self.points).unwrap_or(0) + 1
+    /// The point of a length, rounded down: what fits on a bar still does.
+    fn point(&self, length: i64) -> usize {
+        usize::try_from(length / self.unit.max(1)).unwrap_or(0)
     }
 
     fn at_most(&self, place: usize, rest: i64) -> i64 {
-        let at = place * self.width() + point(rest, self.points, self.capacity);
+        let at = place * self.width + self.point(rest);
         self.entries.get(at).copied().unwrap_or(i64::MAX)
     }
 }

@@ -14,10 +14,13 @@ use super::proof;
 const SCALE: f64 = 4_294_967_296.0;
 /// Cost of a content that the open demand cannot use, while it is still in the basis.
 const UNUSABLE: f64 = 1_000.0;
+/// How far prices are pulled towards those that gave the best bound (smoothing: P. Wentges,
+/// International Transactions in Operational Research, 1997).
+const PULL: f64 = 0.7;
 /// Steps of a search for a content before a table is made for it.
 const QUICK_STEPS: usize = 3_000;
 /// By how much a demand is made larger, at least.
-const LEAN: f64 = 1e-5;
+const LEAN: f64 = 1e-4;
 /// Steps of one search for a content with that table.
 const FILL_STEPS: usize = 200_000;
 
@@ -64,6 +67,16 @@ pub(super) enum Ending {
     Stuck,
 }
 
+/// What prices of the rows call for.
+struct Offered {
+    /// Contents worth more than their bar.
+    found: Vec<(usize, Content)>,
+    /// Proven least cost.
+    bound: i128,
+    /// By how much the prices must be scaled to claim nothing too much, about.
+    scale: f64,
+}
+
 impl Pool {
     pub(super) fn new(task: &Task) -> Self {
         let mut rows = task.lengths.len();
@@ -84,6 +97,7 @@ impl Pool {
             pool.columns.push(Column {
                 cost: 0.0,
                 entries: vec![(row, entry)],
+                size: 1.0,
             });
             pool.kinds.push(Kind::Rest);
         }
@@ -105,6 +119,7 @@ impl Pool {
         entries.extend(limit_row.map(|row| (row, 1.0)));
         self.columns.push(Column {
             cost: task.stock.get(stock).map_or(1.0, |stock| stock.price),
+            size: entries.iter().map(|(_, e)| e * e).sum::<f64>().sqrt(),
             entries,
         });
         self.kinds.push(Kind::Content(stock, content));
@@ -159,19 +174,39 @@ impl Pool {
             fresh.shut.clone_from(&open.shut);
             *open = fresh;
         }
+        let mut centre: Option<(f64, Vec<f64>)> = None;
+        let mut pull = PULL;
         loop {
-            if !self.exhaust(open, work) || work.is_spent() {
+            let Some(moves) = self.exhaust(open, work).filter(|_| !work.is_spent()) else {
                 return (Ending::Stuck, proven);
+            };
+            if moves == 0 {
+                pull = 0.0;
             }
-            let (found, bound) = self.price(task, open, work);
-            proven = proven.max(bound);
+            let prices = match &centre {
+                Some((_, kept)) if pull > 0.0 => kept
+                    .iter()
+                    .zip(&open.basis.prices)
+                    .map(|(kept, price)| pull * kept + (1.0 - pull) * price)
+                    .collect(),
+                _ => open.basis.prices.clone(),
+            };
+            let offer = self.price(task, open, &prices, work);
+            proven = proven.max(offer.bound);
             if proven >= too_dear {
                 return (Ending::TooDear, proven);
             }
-            if found.is_empty() {
-                return (Ending::Cost(open.worth()), proven);
+            let cost = open.worth(&open.basis.prices);
+            let is_sharp = proven as f64 * task.unit() >= cost - 1e-6;
+            if (offer.found.is_empty() && (pull == 0.0 || centre.is_none())) || is_sharp {
+                return (Ending::Cost(cost), proven);
             }
-            for (stock, content) in found {
+            let about = open.worth(&prices) * offer.scale;
+            if centre.as_ref().is_none_or(|(best, _)| about > *best) {
+                centre = Some((about, prices));
+            }
+            pull = if offer.found.is_empty() { 0.0 } else { PULL };
+            for (stock, content) in offer.found {
                 self.add(task, stock, content);
             }
         }
@@ -182,11 +217,10 @@ impl Pool {
         &mut self,
         task: &Task,
         open: &Open,
+        prices: &[f64],
         work: &mut Work,
-    ) -> (Vec<(usize, Content)>, i128) {
-        let values: Vec<i64> = open
-            .basis
-            .prices
+    ) -> Offered {
+        let values: Vec<i64> = prices
             .iter()
             .zip(&open.demand)
             .map(|(price, demand)| if *demand > 0 { whole(*price * SCALE) } else { 0 })
@@ -201,7 +235,8 @@ impl Pool {
                 value: *value,
                 most: *demand,
             });
-        let sack = Knapsack::new(offers.collect());
+        let sack = Knapsack::new(offers.collect()); PRI.fetch_add(1, std::sync::atomic::Ordering::Relaxed);
+        let mut scale: f64 = 1.0;
         let mut found = Vec::new();
         let mut most = Vec::new();
         let longest = task.stock.iter().map(|stock| stock.length).max();
@@ -210,7 +245,7 @@ impl Pool {
         for (k, stock) in task.stock.iter().enumerate() {
             let limit_row = self.limit_rows.get(k).copied().flatten();
             let claim = limit_row
-                .and_then(|row| open.basis.prices.get(row))
+                .and_then(|row| prices.get(row))
                 .map_or(0.0, |price| -price.min(0.0));
             let floor = whole((stock.price + claim + BETTER) * SCALE);
             let asked = (stock.length, floor);
@@ -223,6 +258,8 @@ impl Pool {
                 fill = sack.best(Some(&self.table), asked, FILL_STEPS, work);
             }
             most.push(fill.at_most);
+            let bears = (stock.price + claim) * SCALE / fill.at_most.max(1) as f64;
+            scale = scale.min(bears);
             if let Some(content) = fill.content
                 && !self.is_shut(open, k, &content)
             {
@@ -230,7 +267,11 @@ impl Pool {
             }
         }
         let bound = proof::least_cost(task, &open.demand, &open.limits, &values, &most);
-        (found, bound)
+        Offered {
+            found,
+            bound,
+            scale,
+        }
     }
 
     fn is_shut(&self, open: &Open, stock: usize, content: &Content) -> bool {
@@ -254,25 +295,26 @@ impl Pool {
     }
 
     /// Takes in columns of the pool until none betters the programme.
-    fn exhaust(&self, open: &mut Open, work: &mut Work) -> bool {
+    fn exhaust(&self, open: &mut Open, work: &mut Work) -> Option<usize> {
+        let mut moves = 0;
         let right = leaning(&open.demand, &open.limits);
         loop {
             let mut best: Option<(usize, f64)> = None;
             work.spend(self.columns.len() * 4);
             for (id, column) in self.columns.iter().enumerate() {
-                let reduced = open.basis.reduced(column);
+                let reduced = open.basis.reduced(column) / column.size;
                 if reduced < best.map_or(-BETTER, |(_, least)| least) && self.is_usable(open, id) {
                     best = Some((id, reduced));
                 }
             }
             let (Some((id, _)), false) = (best, work.is_spent()) else {
-                return true;
+                return Some(moves);
             };
-            let Some(column) = self.columns.get(id) else {
-                return false;
-            };
+            let column = self.columns.get(id)?;
+            moves += 1;
+            PIV.fetch_add(1, std::sync::atomic::Ordering::Relaxed);
             if !open.basis.enter(id, column, work) {
-                return false;
+                return None;
             }
             open.basis.refresh(&self.columns, &right, work);
         }
@@ -306,13 +348,13 @@ impl Pool {
 
 impl Open {
     /// What demand and limits are worth at the prices of the rows.
-    fn worth(&self) -> f64 {
+    fn worth(&self, prices: &[f64]) -> f64 {
         let limits = self.limits.iter().filter_map(|limit| *limit);
         self.demand
             .iter()
             .copied()
             .chain(limits)
-            .zip(&self.basis.prices)
+            .zip(prices)
             .map(|(right, price)| right as f64 * price)
             .sum()
     }
@@ -352,3 +394,6 @@ fn leaning(demand: &[i64], limits: &[Option<i64>]) -> Vec<f64> {
 pub(super) fn whole(value: f64) -> i64 {
     value.max(0.0).floor() as i64
 }
+
+pub(super) static PIV: std::sync::atomic::AtomicUsize = std::sync::atomic::AtomicUsize::new(0);
+pub(super) static PRI: std::sync::atomic::AtomicUsize = std::sync::atomic::AtomicUsize::new(0);

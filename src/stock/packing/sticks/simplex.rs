@@ -18,6 +18,8 @@ const MOST_CHANGES: usize = 250;
 pub(super) struct Column {
     pub(super) cost: f64,
     pub(super) entries: Vec<(usize, f64)>,
+    /// Root of the sum of their squares.
+    pub(super) size: f64,
 }
 
 impl Column {
