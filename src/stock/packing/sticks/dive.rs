@@ -14,6 +14,10 @@ const MOST_WORK: u64 = 700_000_000;
 const ROUNDS: i64 = 12;
 /// Amounts that far from a whole number are that number.
 const SURE: f64 = 1e-3;
+/// A rest that the programme says costs less, in dearest bars, is also cut bar by bar.
+const COMPLETED: f64 = 16.0;
+/// What a programme may cost more than it should, for rounding.
+const PRUNED: f64 = 1e-4;
 /// Choices taken back in one dive, at most.
 const MOST_DISCREPANCIES: usize = 6;
 
@@ -22,7 +26,6 @@ pub(super) fn search(task: &Task) -> Found {
     let mut work = Work { left: MOST_WORK };
     let mut search = Search {
         task,
-        pool: Pool::new(task),
         best: Vec::new(),
         cost: i128::MAX,
         bound: by_length(task),
@@ -53,13 +56,20 @@ fn by_length(task: &Task) -> i128 {
 
 struct Search<'a> {
     task: &'a Task,
-    pool: Pool,
     best: Vec<Fixed>,
     cost: i128,
     bound: i128,
 }
 
-/// A node of the search: what is fixed and what is open.
+/// The rows that are open in a part of the search, and their programme.
+struct Frame {
+    task: Task,
+    pool: Pool,
+    /// Which rows of the whole task they are.
+    rows: Vec<usize>,
+}
+
+/// A node of the search: what is open, and what is fixed in rows of the whole task.
 #[derive(Clone)]
 struct Node {
     open: Open,
@@ -81,28 +91,30 @@ impl Search<'_> {
     }
 
     fn dive(&mut self, work: &mut Work) {
+        let mut frame = Frame {
+            task: self.task.clone(),
+            pool: Pool::new(self.task),
+            rows: (0..self.task.lengths.len()).collect(),
+        };
+        for fixed in &self.best {
+            let content = fixed.content.clone();
+            frame.pool.add(self.task, fixed.stock, content);
+        }
         let left = Left::all(self.task);
         let mut root = Node {
-            open: self.pool.open(self.task, left.demand, left.limits),
+            open: frame.pool.open(self.task, left.demand, left.limits),
             fixed: Vec::new(),
             cost: 0,
         };
-        for bars in std::iter::once(self.best.clone()) {
-            for fixed in bars {
-                self.pool.add(self.task, fixed.stock, fixed.content);
-            }
-        }
-        let (ending, bound) = self
-            .pool
-            .solve(self.task, &mut root.open, self.cost, work);
+        let (ending, bound) = frame.pool.solve(self.task, &mut root.open, self.cost, work);
         self.bound = self.bound.max(bound);
-        eprintln!("root {ending:?} bound {bound} cost {} work {} pool {} piv {:?} pri {:?}", self.cost, work.left, self.pool.size(), super::relaxation::PIV, super::relaxation::PRI);
+        eprintln!("root {ending:?} bound {bound} cost {} work {} pool {} piv {:?} pri {:?}", self.cost, work.left, frame.pool.size(), super::relaxation::PIV, super::relaxation::PRI);
         if self.is_proven() || matches!(ending, Ending::Stuck | Ending::TooDear) {
             return;
         }
         for discrepancies in 0..=MOST_DISCREPANCIES {
-            self.explore(root.clone(), discrepancies, work);
-            eprintln!("disc {discrepancies} cost {} work {} pool {} piv {:?} pri {:?}", self.cost, work.left, self.pool.size(), super::relaxation::PIV, super::relaxation::PRI);
+            self.explore(&mut frame, root.clone(), discrepancies, work);
+            eprintln!("disc {discrepancies} cost {} work {} pool {} piv {:?} pri {:?}", self.cost, work.left, frame.pool.size(), super::relaxation::PIV, super::relaxation::PRI);
             if self.is_proven() || work.is_spent() {
                 return;
             }
@@ -110,27 +122,43 @@ impl Search<'_> {
     }
 
     /// Fixes what the programme of a node takes, solves again and goes on.
-    fn explore(&mut self, mut node: Node, mut discrepancies: usize, work: &mut Work) {
+    fn explore(
+        &mut self,
+        frame: &mut Frame,
+        mut node: Node,
+        mut discrepancies: usize,
+        work: &mut Work,
+    ) {
         loop {
             let allowed = self.cost - node.cost;
-            let (ending, _) = self.pool.solve(self.task, &mut node.open, allowed, work);
-            let Ending::Cost(cost) = ending else {
+            let (ending, _) = frame
+                .pool
+                .solve(&frame.task, &mut node.open, allowed, work);
+            let Ending::Cost(cost) = ending else { eprintln!("  end {discrepancies} {ending:?} allowed {allowed} fixed {} rows {}", node.fixed.len(), frame.rows.len());
                 return;
             };
-            let unit = self.task.unit();
-            if cost > (allowed - 1) as f64 * unit + 1e-6 {
+            eprintln!("  node {discrepancies} {cost:.5} allowed {allowed} fixed {} rows {}", node.fixed.len(), frame.rows.len());
+            if cost > (allowed - 1) as f64 * self.task.unit() + PRUNED {
                 return;
             }
-            self.complete(&node, work);
+            if cost < COMPLETED {
+                self.complete(frame, &node, work);
+            }
             if self.is_proven() || work.is_spent() || node.open.is_done() {
                 return;
             }
-            let Some(id) = self.choose(&node) else {
+            let Some(id) = frame.choose(&node) else {
                 return;
             };
             let mut child = node.clone();
-            self.fix(&mut child, id);
-            self.explore(child, discrepancies, work);
+            frame.fix(&mut child, id, discrepancies == 0);
+            child.cost = self.task.cost(&child.fixed);
+            if frame.is_wide(&child) {
+                let (mut narrow, child) = frame.narrowed(child);
+                self.explore(&mut narrow, child, discrepancies, work);
+            } else {
+                self.explore(frame, child, discrepancies, work);
+            }
             if self.is_proven() || work.is_spent() || discrepancies == 0 {
                 return;
             }
@@ -140,14 +168,24 @@ impl Search<'_> {
     }
 
     /// Cuts the rest of a node bar by bar.
-    fn complete(&mut self, node: &Node, work: &mut Work) {
+    fn complete(&mut self, frame: &Frame, node: &Node, work: &mut Work) {
         let left = Left {
             demand: node.open.demand.clone(),
             limits: node.open.limits.clone(),
         };
-        let mut bars = Worths::plain(self.task).cut(self.task, left, 0, work);
-        bars.extend(node.fixed.iter().cloned());
-        self.keep(bars);
+        let bars = Worths::plain(&frame.task).cut(&frame.task, left, 0, work);
+        let bars = bars.into_iter().map(|fixed| frame.in_whole(fixed));
+        self.keep(bars.chain(node.fixed.iter().cloned()).collect());
+    }
+}
+
+impl Frame {
+    /// Bars in rows of the whole task.
+    fn in_whole(&self, mut fixed: Fixed) -> Fixed {
+        for (row, _) in &mut fixed.content {
+            *row = self.rows.get(*row).copied().unwrap_or(usize::MAX);
+        }
+        fixed
     }
 
     /// The content to fix: the one that the programme takes most surely.
@@ -163,7 +201,10 @@ impl Search<'_> {
             } else {
                 amount
             };
-            if best.is_none_or(|(most, kept)| sure > most + 1e-9 || (sure > most - 1e-9 && id < kept)) {
+            let better = best.is_none_or(|(most, kept)| {
+                sure > most + 1e-9 || (sure > most - 1e-9 && id < kept)
+            });
+            if better {
                 best = Some((sure, id));
             }
         }
@@ -171,17 +212,16 @@ impl Search<'_> {
     }
 
     /// Fixes a content, and with one taken whole all others taken whole.
-    fn fix(&self, node: &mut Node, id: usize) {
-        let chosen = node.open.taken().find(|(head, _)| *head == id);
-        let whole_ones: Vec<(usize, f64)> = match chosen {
-            Some((_, amount)) if amount >= 1.0 - SURE => node
-                .open
-                .taken()
-                .filter(|(_, amount)| *amount >= 1.0 - SURE)
-                .collect(),
-            Some(_) | None => vec![(id, 1.0)],
-        };
-        for (id, amount) in whole_ones {
+    fn fix(&self, node: &mut Node, id: usize, all: bool) {
+        let is_whole = |amount: &f64| *amount >= 1.0 - SURE;
+        let mut taken: Vec<(usize, f64)> = node.open.taken().collect();
+        let chosen = taken.iter().find(|(head, _)| *head == id).map_or(1.0, |(_, a)| *a);
+        if all && is_whole(&chosen) {
+            taken.retain(|(_, amount)| is_whole(amount));
+        } else {
+            taken = vec![(id, chosen.max(1.0))];
+        }
+        for (id, amount) in taken {
             let Kind::Content(stock, content) = self.pool.kind(id) else {
                 continue;
             };
@@ -189,19 +229,68 @@ impl Search<'_> {
                 demand: std::mem::take(&mut node.open.demand),
                 limits: std::mem::take(&mut node.open.limits),
             };
-            let times = left.times(*stock, content).min(whole(amount + SURE));
             let fixed = Fixed {
                 stock: *stock,
                 content: content.clone(),
-                times,
+                times: left.times(*stock, content).min(whole(amount + SURE)),
             };
             left.take(&fixed);
             node.open.demand = left.demand;
             node.open.limits = left.limits;
-            if times > 0 {
-                node.cost += self.task.cost(std::slice::from_ref(&fixed));
-                node.fixed.push(fixed);
+            if fixed.times > 0 {
+                node.fixed.push(self.in_whole(fixed));
             }
         }
+    }
+
+    /// True where a quarter of the rows has nothing open: worth a programme of its own.
+    fn is_wide(&self, node: &Node) -> bool {
+        let open = node.open.demand.iter().filter(|left| **left > 0).count();
+        open > 0 && open * 4 <= self.rows.len() * 3
+    }
+
+    /// A frame of the open rows alone, and the node in it.
+    fn narrowed(&self, node: Node) -> (Self, Node) {
+        let open = &node.open;
+        let kept: Vec<usize> = (0..self.rows.len())
+            .filter(|row| open.demand.get(*row).is_some_and(|left| *left > 0))
+            .collect();
+        let demand: Vec<i64> = kept
+            .iter()
+            .filter_map(|row| open.demand.get(*row).copied())
+            .collect();
+        let task = self.task.narrowed(&kept, &demand);
+        let mut pool = Pool::new(&task);
+        let mut shut = Vec::new();
+        for (id, stock, content) in self.pool.contents() {
+            let is_shut = open.shut.contains(&id);
+            if !is_shut && !self.pool.is_usable(open, id) {
+                continue;
+            }
+            let place = |(row, count): &(usize, i64)| {
+                kept.binary_search(row).ok().map(|row| (row, *count))
+            };
+            let Some(content) = content.iter().map(place).collect() else {
+                continue;
+            };
+            let id = pool.add(&task, stock, content);
+            if is_shut {
+                shut.push(id);
+            }
+        }
+        let mut fresh = pool.open(&task, demand, open.limits.clone());
+        fresh.shut = shut;
+        let whole_row = |row: &usize| self.rows.get(*row).copied();
+        let frame = Self {
+            rows: kept.iter().filter_map(whole_row).collect(),
+            task,
+            pool,
+        };
+        let node = Node {
+            open: fresh,
+            fixed: node.fixed,
+            cost: node.cost,
+        };
+        (frame, node)
     }
 }

@@ -149,7 +149,7 @@ impl Worths {
                 value: *value,
                 most: demand - i64::from(row == longest),
             });
-        let fill = Knapsack::new(offers.collect()).best(None, (rest, 0), FILL_STEPS, work);
+        let fill = Knapsack::new(offers.collect()).best(None, (rest, 0), &[], FILL_STEPS, work);
         let mut content = fill.content.unwrap_or_default();
         match content.iter_mut().find(|(row, _)| *row == longest) {
             Some((_, count)) => *count += 1,

@@ -76,26 +76,34 @@ impl Knapsack {
         Self { offers, shortest }
     }
 
-    /// A content worth more than `floor`, the best that `steps` steps find.
+    /// A content worth more than `floor` and none of `shut`, the best that `steps` steps find.
     pub(super) fn best(
         &self,
         table: Option<&Table>,
         (capacity, floor): (i64, i64),
+        shut: &[&Content],
         steps: usize,
         work: &mut Work,
     ) -> Fill {
         let known = table.map(|table| table.at_most(0, capacity));
-        // On a grid that rounds nothing the best worth is known, and the search only looks for it.
-        let exact = known.filter(|_| table.is_some_and(|table| table.is_exact()));
         let mut search = Search {
             sack: self,
             table,
+            shut: shut.iter().map(|content| self.places(content)).collect(),
             taken: Vec::new(),
             best: None,
-            best_value: exact.map_or(floor, |worth| floor.max(worth - 1)),
+            best_value: floor,
             steps,
         };
-        search.go(0, capacity, 0);
+        // On a grid that rounds nothing the best worth is known, and is looked for first.
+        if let Some(worth) = known.filter(|_| table.is_some_and(Table::is_exact)) {
+            search.best_value = floor.max(worth - 1);
+            search.go(0, capacity, 0);
+        }
+        if search.best.is_none() {
+            search.best_value = floor;
+            search.go(0, capacity, 0);
+        }
         work.spend((steps - search.steps) * STEP);
         let content = search.best.map(|taken| {
             let mut content: Content = taken
@@ -105,7 +113,7 @@ impl Knapsack {
             content.sort_unstable();
             content
         });
-        let at_most = if search.steps > 0 {
+        let at_most = if search.steps > 0 && shut.is_empty() {
             search.best_value
         } else {
             self.ceiling(capacity).max(floor)
@@ -114,6 +122,17 @@ impl Knapsack {
             content,
             at_most: known.map_or(at_most, |known| at_most.min(known.max(floor))),
         }
+    }
+
+    /// A content by the places of its offers.
+    fn places(&self, content: &Content) -> Vec<(usize, i64)> {
+        let place = |(row, count): &(usize, i64)| {
+            let place = self.offers.iter().position(|offer| offer.row == *row);
+            (place.unwrap_or(usize::MAX), *count)
+        };
+        let mut places: Vec<(usize, i64)> = content.iter().map(place).collect();
+        places.sort_unstable();
+        places
     }
 
     /// What a capacity is worth at most, lengths being divisible.
@@ -205,6 +224,8 @@ impl Table {
 struct Search<'a> {
     sack: &'a Knapsack,
     table: Option<&'a Table>,
+    /// What is not to be taken.
+    shut: Vec<Vec<(usize, i64)>>,
     /// Which offers are taken, and how many.
     taken: Vec<(usize, i64)>,
     best: Option<Vec<(usize, i64)>>,
@@ -214,7 +235,7 @@ struct Search<'a> {
 
 impl Search<'_> {
     fn go(&mut self, from: usize, rest: i64, value: i64) {
-        if value > self.best_value {
+        if value > self.best_value && !self.shut.contains(&self.taken) {
             self.best_value = value;
             self.best = Some(self.taken.clone());
         }

@@ -109,6 +109,15 @@ impl Pool {
     }
 
     pub(super) fn size(&self) -> usize { self.columns.len() }
+    /// All contents: the column, the stock and the content.
+    pub(super) fn contents(&self) -> impl Iterator<Item = (usize, usize, &Content)> {
+        let content = |(id, kind)| match kind {
+            &Kind::Content(stock, ref content) => Some((id, stock, content)),
+            Kind::Rest => None,
+        };
+        self.kinds.iter().enumerate().filter_map(content)
+    }
+
     /// Takes a content in.
     pub(super) fn add(&mut self, task: &Task, stock: usize, content: Content) -> usize {
         let mut entries: Vec<(usize, f64)> = content
@@ -248,23 +257,27 @@ impl Pool {
                 .and_then(|row| prices.get(row))
                 .map_or(0.0, |price| -price.min(0.0));
             let floor = whole((stock.price + claim + BETTER) * SCALE);
+            let shut: Vec<&Content> = open
+                .shut
+                .iter()
+                .filter_map(|id| match self.kinds.get(*id) {
+                    Some(Kind::Content(of, content)) if *of == k => Some(content),
+                    Some(Kind::Content(..) | Kind::Rest) | None => None,
+                })
+                .collect();
             let asked = (stock.length, floor);
-            let mut fill = sack.best(None, asked, QUICK_STEPS, work);
+            let mut fill = sack.best(None, asked, &shut, QUICK_STEPS, work);
             if fill.content.is_none() && fill.at_most > floor {
                 if !tabulated {
                     sack.tabulate(longest, &mut self.table, work);
                     tabulated = true;
                 }
-                fill = sack.best(Some(&self.table), asked, FILL_STEPS, work);
+                fill = sack.best(Some(&self.table), asked, &shut, FILL_STEPS, work);
             }
             most.push(fill.at_most);
             let bears = (stock.price + claim) * SCALE / fill.at_most.max(1) as f64;
             scale = scale.min(bears);
-            if let Some(content) = fill.content
-                && !self.is_shut(open, k, &content)
-            {
-                found.push((k, content));
-            }
+            found.extend(fill.content.map(|content| (k, content)));
         }
         let bound = proof::least_cost(task, &open.demand, &open.limits, &values, &most);
         Offered {
@@ -272,13 +285,6 @@ impl Pool {
             bound,
             scale,
         }
-    }
-
-    fn is_shut(&self, open: &Open, stock: usize, content: &Content) -> bool {
-        open.shut.iter().any(|id| match self.kind(*id) {
-            Kind::Content(k, shut) => *k == stock && shut == content,
-            Kind::Rest => false,
-        })
     }
 
     /// Right side and costs of a changed demand; false where no basis comes of that.

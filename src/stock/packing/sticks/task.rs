@@ -94,6 +94,16 @@ impl Task {
         task
     }
 
+    /// The same with some of its lengths alone and another demand of them.
+    pub(super) fn narrowed(&self, rows: &[usize], demand: &[i64]) -> Self {
+        Self {
+            lengths: rows.iter().map(|row| self.length(*row)).collect(),
+            demand: demand.to_vec(),
+            stock: self.stock.clone(),
+            parts: Vec::new(),
+        }
+    }
+
     /// Bars that something fits on, and one that does not exist where stock is limited.
     fn stock_of(&mut self, sticks: &Sticks, longest: i64) {
         let shortest = self.lengths.last().copied().unwrap_or(0);
