@@ -50,11 +50,13 @@ pub(super) struct Table {
 }
 
 /// Multiplications that a step of the search costs.
-const STEP: usize = 12;
+const STEP: usize = 20;
 /// Entries of a table.
 const MOST_ENTRIES: i64 = 1_500_000;
 /// Points of a grid that rounds lengths.
-const COARSE_POINTS: i64 = 2_000;
+const COARSE_POINTS: i64 = 4_000;
+/// Multiplications that an entry of a table costs.
+const ENTRY: usize = 2;
 
 impl Knapsack {
     /// Sorts the offers; those worth nothing are left out.
@@ -166,24 +168,30 @@ impl Knapsack {
         };
         table.width = table.point(capacity) + 1;
         let width = table.width;
-        work.spend(usize::try_from(passes).unwrap_or(0) * width);
-        table.entries.clear();
-        table.entries.resize(width * (self.offers.len() + 1), 0);
+        work.spend(usize::try_from(passes).unwrap_or(0) * width * ENTRY);
+        let bottom = width * self.offers.len();
+        table.entries.resize(bottom + width, 0);
+        table.entries.get_mut(bottom..).unwrap_or_default().fill(0);
         for (place, offer) in self.offers.iter().enumerate().rev() {
             let (above, row) = table.entries.split_at_mut((place + 1) * width);
             let row = row.get(..width).unwrap_or_default();
             let fresh = above.get_mut(place * width..).unwrap_or_default();
             let mut left = offer.most.min(capacity / offer.length);
             let mut count = 1;
-            fresh.copy_from_slice(row);
+            let first = usize::try_from(offer.length / table.unit).unwrap_or(0);
+            for (best, before) in fresh.iter_mut().zip(row).take(first) {
+                *best = *before;
+            }
             while left > 0 {
                 let taken = count.min(left);
                 left -= taken;
                 let value = offer.value.saturating_mul(taken);
                 let length = usize::try_from(offer.length * taken / table.unit).unwrap_or(0);
                 if count == 1 {
-                    for (best, shorter) in fresh.iter_mut().skip(length).zip(row) {
-                        *best = (*best).max(shorter + value);
+                    let shorter_row = row;
+                    let longer = fresh.iter_mut().zip(row).skip(length);
+                    for ((best, before), shorter) in longer.zip(shorter_row) {
+                        *best = (*before).max(shorter + value);
                     }
                 } else {
                     lay_over(fresh, length, value);

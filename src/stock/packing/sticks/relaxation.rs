@@ -17,6 +17,8 @@ const UNUSABLE: f64 = 1_000.0;
 /// How far prices are pulled towards those that gave the best bound (smoothing: P. Wentges,
 /// International Transactions in Operational Research, 1997).
 const PULL: f64 = 0.7;
+/// Columns looked at again before the whole pool is.
+const HOPEFUL: usize = 16;
 /// Steps of a search for a content before a table is made for it.
 const QUICK_STEPS: usize = 3_000;
 /// By how much a demand is made larger, at least.
@@ -300,30 +302,55 @@ impl Pool {
         true
     }
 
-    /// Takes in columns of the pool until none betters the programme.
+    /// Takes in columns of the pool until none betters the programme; how many were taken. None
+    /// where the programme has no end.
     fn exhaust(&self, open: &mut Open, work: &mut Work) -> Option<usize> {
-        let mut moves = 0;
         let right = leaning(&open.demand, &open.limits);
+        let mut moves = 0;
         loop {
-            let mut best: Option<(usize, f64)> = None;
-            work.spend(self.columns.len() * 4);
-            for (id, column) in self.columns.iter().enumerate() {
-                let reduced = open.basis.reduced(column) / column.size;
-                if reduced < best.map_or(-BETTER, |(_, least)| least) && self.is_usable(open, id) {
-                    best = Some((id, reduced));
-                }
-            }
-            let (Some((id, _)), false) = (best, work.is_spent()) else {
+            // The whole pool is looked through now and then, the best of it again and again.
+            let mut hopeful = self.hopeful(open, work);
+            if hopeful.is_empty() || work.is_spent() {
                 return Some(moves);
-            };
-            let column = self.columns.get(id)?;
-            moves += 1;
-            PIV.fetch_add(1, std::sync::atomic::Ordering::Relaxed);
-            if !open.basis.enter(id, column, work) {
-                return None;
             }
-            open.basis.refresh(&self.columns, &right, work);
+            while let Some(id) = self.best_of(&mut hopeful, open, work) {
+                open.basis.enter(id, self.columns.get(id)?, work)?;
+                open.basis.refresh(&self.columns, &right, work);
+                moves += 1;
+            }
         }
+    }
+
+    /// The columns that better the programme most.
+    fn hopeful(&self, open: &Open, work: &mut Work) -> Vec<usize> {
+        work.spend(self.columns.len() * 8);
+        let mut found: Vec<(f64, usize)> = Vec::new();
+        for (id, column) in self.columns.iter().enumerate() {
+            let reduced = open.basis.reduced(column);
+            if reduced < -BETTER && self.is_usable(open, id) {
+                found.push((reduced / column.size, id));
+            }
+        }
+        found.sort_by(|a, b| a.0.total_cmp(&b.0).then(a.1.cmp(&b.1)));
+        found.into_iter().map(|(_, id)| id).take(HOPEFUL).collect()
+    }
+
+    /// The best of some columns; those that no longer better anything are dropped.
+    fn best_of(&self, ids: &mut Vec<usize>, open: &Open, work: &mut Work) -> Option<usize> {
+        work.spend(ids.len() * 8);
+        let mut best: Option<(f64, usize)> = None;
+        ids.retain(|id| {
+            let Some(column) = self.columns.get(*id) else {
+                return false;
+            };
+            let reduced = open.basis.reduced(column);
+            let by_size = reduced / column.size;
+            if reduced < -BETTER && best.is_none_or(|(least, _)| by_size < least) {
+                best = Some((by_size, *id));
+            }
+            reduced < -BETTER
+        });
+        best.map(|(_, id)| id)
     }
 
     /// Costs of the columns in the basis.

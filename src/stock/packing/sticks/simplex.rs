@@ -155,8 +155,8 @@ impl Basis {
         self.changes += 1;
     }
 
-    /// Takes a column into the basis that betters it. False where the programme has no end.
-    pub(super) fn enter(&mut self, head: usize, column: &Column, work: &mut Work) -> bool {
+    /// Takes a column into the basis that betters it. None where the programme has no end.
+    pub(super) fn enter(&mut self, head: usize, column: &Column, work: &mut Work) -> Option<()> {
         let solved = self.solve(column);
         let mut leaving: Option<(usize, f64, f64)> = None;
         for (place, (amount, s)) in self.amounts.iter().zip(&solved).enumerate() {
@@ -172,12 +172,10 @@ impl Basis {
                 leaving = Some((place, ratio, *s));
             }
         }
-        let Some((place, _, _)) = leaving else {
-            return false;
-        };
+        let (place, _, _) = leaving?;
         let reduced = self.reduced(column);
         self.exchange(place, head, &solved, reduced, work);
-        true
+        Some(())
     }
 
     /// Exchanges columns until no amount is negative, keeping prices right for all `columns`.
