@@ -9,7 +9,7 @@ use super::relaxation::{Ending, Kind, Open, Pool, whole};
 use super::task::{Fixed, Found, Task};
 
 /// Steps of the whole search; about 0.3 s of a release build.
-const MOST_WORK: u64 = 700_000_000;
+const MOST_WORK: u64 = 450_000_000;
 /// Rounds of cutting bar by bar before the linear programme is asked.
 const ROUNDS: i64 = 12;
 /// Amounts that far from a whole number are that number.
@@ -18,6 +18,8 @@ const SURE: f64 = 1e-3;
 const COMPLETED: f64 = 16.0;
 /// What a programme may cost more than it should, for rounding.
 const PRUNED: f64 = 1e-4;
+/// Work of a node that is not counted elsewhere.
+const NODE: usize = 60_000;
 /// Choices taken back in one dive, at most.
 const MOST_DISCREPANCIES: usize = 6;
 
@@ -108,13 +110,11 @@ impl Search<'_> {
         };
         let (ending, bound) = frame.pool.solve(self.task, &mut root.open, self.cost, work);
         self.bound = self.bound.max(bound);
-        eprintln!("root {ending:?} bound {bound} cost {} work {} pool {} piv {:?} pri {:?}", self.cost, work.left, frame.pool.size(), super::relaxation::PIV, super::relaxation::PRI);
         if self.is_proven() || matches!(ending, Ending::Stuck | Ending::TooDear) {
             return;
         }
         for discrepancies in 0..=MOST_DISCREPANCIES {
             self.explore(&mut frame, root.clone(), discrepancies, work);
-            eprintln!("disc {discrepancies} cost {} work {} pool {} piv {:?} pri {:?}", self.cost, work.left, frame.pool.size(), super::relaxation::PIV, super::relaxation::PRI);
             if self.is_proven() || work.is_spent() {
                 return;
             }
@@ -131,13 +131,13 @@ impl Search<'_> {
     ) {
         loop {
             let allowed = self.cost - node.cost;
+            work.spend(NODE);
             let (ending, _) = frame
                 .pool
                 .solve(&frame.task, &mut node.open, allowed, work);
-            let Ending::Cost(cost) = ending else { eprintln!("  end {discrepancies} {ending:?} allowed {allowed} fixed {} rows {}", node.fixed.len(), frame.rows.len());
+            let Ending::Cost(cost) = ending else {
                 return;
             };
-            eprintln!("  node {discrepancies} {cost:.5} allowed {allowed} fixed {} rows {}", node.fixed.len(), frame.rows.len());
             if cost > (allowed - 1) as f64 * self.task.unit() + PRUNED {
                 return;
             }

@@ -54,7 +54,7 @@ const STEP: usize = 20;
 /// Entries of a table.
 const MOST_ENTRIES: i64 = 1_500_000;
 /// Points of a grid that rounds lengths.
-const COARSE_POINTS: i64 = 4_000;
+const COARSE_POINTS: i64 = 7_000;
 /// Multiplications that an entry of a table costs.
 const ENTRY: usize = 2;
 

@@ -110,7 +110,6 @@ impl Pool {
         self.kinds.get(column).unwrap_or(&Kind::Rest)
     }
 
-    pub(super) fn size(&self) -> usize { self.columns.len() }
     /// All contents: the column, the stock and the content.
     pub(super) fn contents(&self) -> impl Iterator<Item = (usize, usize, &Content)> {
         let content = |(id, kind)| match kind {
@@ -246,7 +245,7 @@ impl Pool {
                 value: *value,
                 most: *demand,
             });
-        let sack = Knapsack::new(offers.collect()); PRI.fetch_add(1, std::sync::atomic::Ordering::Relaxed);
+        let sack = Knapsack::new(offers.collect());
         let mut scale: f64 = 1.0;
         let mut found = Vec::new();
         let mut most = Vec::new();
@@ -428,5 +427,3 @@ pub(super) fn whole(value: f64) -> i64 {
     value.max(0.0).floor() as i64
 }
 
-pub(super) static PIV: std::sync::atomic::AtomicUsize = std::sync::atomic::AtomicUsize::new(0);
-pub(super) static PRI: std::sync::atomic::AtomicUsize = std::sync::atomic::AtomicUsize::new(0);
