@@ -3,15 +3,17 @@
 //! (diving with limited discrepancies: R. Sadykov, F. Vanderbeck, A. Pessoa, I. Tahiri and
 //! E. Uchoa, INFORMS Journal on Computing, 2019).
 
+use std::collections::BTreeSet;
+
 use super::Work;
 use super::greedy::{Left, Worths};
 use super::relaxation::{Ending, Kind, Open, Pool, whole};
-use super::task::{Fixed, Found, Task};
+use super::task::{Content, Fixed, Found, Task};
 
 /// Steps of the whole search; about 0.3 s of a release build.
 const MOST_WORK: u64 = 450_000_000;
 /// Rounds of cutting bar by bar before the linear programme is asked.
-const ROUNDS: i64 = 12;
+const ROUNDS: i64 = 20;
 /// Amounts that far from a whole number are that number.
 const SURE: f64 = 1e-3;
 /// A rest that the programme says costs less, in dearest bars, is also cut bar by bar.
@@ -33,15 +35,17 @@ pub(super) fn search(task: &Task) -> Found {
         bound: by_length(task),
     };
     let mut worths = Worths::plain(task);
+    let mut tried: BTreeSet<(usize, Content)> = BTreeSet::new();
     for round in 0..ROUNDS {
         let bars = worths.cut(task, Left::all(task), round, &mut work);
+        tried.extend(bars.iter().map(|fixed| (fixed.stock, fixed.content.clone())));
         search.keep(bars);
         if search.is_proven() {
             break;
         }
     }
     if !search.is_proven() {
-        search.dive(&mut work);
+        search.dive(tried, &mut work);
     }
     Found {
         bars: search.best,
@@ -92,15 +96,14 @@ impl Search<'_> {
         }
     }
 
-    fn dive(&mut self, work: &mut Work) {
+    fn dive(&mut self, tried: BTreeSet<(usize, Content)>, work: &mut Work) {
         let mut frame = Frame {
             task: self.task.clone(),
             pool: Pool::new(self.task),
             rows: (0..self.task.lengths.len()).collect(),
         };
-        for fixed in &self.best {
-            let content = fixed.content.clone();
-            frame.pool.add(self.task, fixed.stock, content);
+        for (stock, content) in tried {
+            frame.pool.add(self.task, stock, content);
         }
         let left = Left::all(self.task);
         let mut root = Node {
