@@ -1,6 +1,8 @@
 //! The problem as the search sees it: equal lengths merged, the longest first, common divisors
 //! taken out of lengths and costs.
 
+use std::cmp::Reverse;
+
 use super::{CutBars, Cutting, Sticks};
 
 /// What a bar that does not exist costs, in dearest bars: it takes what limited stock does not
@@ -63,7 +65,7 @@ impl Task {
         });
         order.sort_by_key(|index| {
             (
-                std::cmp::Reverse(part(index).map(|part| part.length)),
+                Reverse(part(index).map(|part| part.length)),
                 *index,
             )
         });
@@ -195,7 +197,7 @@ impl Task {
                 bars.push(CutBars { bar, parts, times });
             }
         }
-        merge(&mut bars);
+        merge(sticks, &mut bars);
         let cost_of = |cut: &CutBars| {
             let cost = sticks.bars.get(cut.bar).map_or(0, |bar| bar.cost);
             cost.saturating_mul(cut.times as i128)
@@ -255,9 +257,16 @@ impl Task {
     }
 }
 
-/// Bars alike next to each other: by kind of bar, then the fuller of long parts first.
-fn merge(bars: &mut Vec<CutBars>) {
-    bars.sort_by(|a, b| (a.bar, &a.parts).cmp(&(b.bar, &b.parts)));
+/// Bars alike next to each other: by kind of bar, then those of the longest parts first.
+fn merge(sticks: &Sticks, bars: &mut Vec<CutBars>) {
+    let key = |cut: &CutBars| {
+        let part = |(part, count): &(usize, usize)| {
+            let length = sticks.parts.get(*part).map_or(0, |part| part.length);
+            (Reverse(length), *part, Reverse(*count))
+        };
+        (cut.bar, cut.parts.iter().map(part).collect::<Vec<_>>())
+    };
+    bars.sort_by_cached_key(key);
     bars.dedup_by(|next, kept| {
         let alike = next.bar == kept.bar && next.parts == kept.parts;
         if alike {
@@ -267,7 +276,8 @@ fn merge(bars: &mut Vec<CutBars>) {
     });
 }
 
-pub(super) fn gcd(a: i128, b: i128) -> i128 {
+/// The greatest common divisor.
+fn gcd(a: i128, b: i128) -> i128 {
     let (mut a, mut b) = (a, b);
     while b != 0 {
         (a, b) = (b, a % b);
