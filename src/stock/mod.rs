@@ -25,6 +25,8 @@ pub mod recount;
 #[cfg(test)]
 pub(crate) mod sample;
 mod sheets;
+#[cfg(test)]
+mod stick_checks;
 mod types;
 
 pub use types::{

@@ -55,9 +55,9 @@ fn instance_files(folder: &Path) -> Vec<PathBuf> {
 
 /// Measures a file in all orientations that it has instances for.
 fn measure(path: &Path) {
-    let name = path.file_name().map_or_else(String::new, |name| {
-        name.to_string_lossy().into_owned()
-    });
+    let name = path
+        .file_name()
+        .map_or_else(String::new, |name| name.to_string_lossy().into_owned());
     let text = std::fs::read_to_string(path).unwrap_or_default();
     let Ok(file) = serde_json::from_str::<Value>(&text) else {
         println!("{name} is no file of instances");

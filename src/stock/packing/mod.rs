@@ -92,8 +92,7 @@ pub(super) struct Packed {
 /// Packs every item, and says how few bins could do. Items that take the whole width of the
 /// bins are cut to length and nothing else; items that fit in no bin are left out.
 pub(super) fn pack(problem: &Problem) -> (Vec<Packed>, i64) {
-    lengthwise::pack(problem)
-        .unwrap_or_else(|| (search::pack(problem), bound::at_least(problem)))
+    lengthwise::pack(problem).unwrap_or_else(|| (search::pack(problem), bound::at_least(problem)))
 }
 
 /// How much is still to be placed, by item.

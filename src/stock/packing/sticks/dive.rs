@@ -12,6 +12,8 @@ use super::task::{Content, Fixed, Found, Task};
 
 /// Steps of the whole search; about 0.3 s of a release build.
 const MOST_WORK: u64 = 450_000_000;
+/// Steps for each length and each bar of a problem, at most.
+const SIZE_WORK: u64 = 2_000_000;
 /// Rounds of cutting bar by bar before the linear programme is asked.
 const ROUNDS: i64 = 20;
 /// Amounts that far from a whole number are that number.
@@ -22,6 +24,10 @@ const COMPLETED: f64 = 16.0;
 const PRUNED: f64 = 1e-4;
 /// Work of a node that is not counted elsewhere.
 const NODE: usize = 60_000;
+/// Lengths up to which a problem is solved as a programme: its room grows with their square.
+const MOST_ROWS: usize = 700;
+/// Lengths up to which nodes are kept to come back to.
+const MOST_KEPT_ROWS: usize = 250;
 /// Choices taken back in one dive, at most.
 const MOST_DISCREPANCIES: usize = 6;
 
@@ -38,13 +44,19 @@ pub(super) fn search(task: &Task) -> Found {
     let mut tried: BTreeSet<(usize, Content)> = BTreeSet::new();
     for round in 0..ROUNDS {
         let bars = worths.cut(task, Left::all(task), round, &mut work);
-        tried.extend(bars.iter().map(|fixed| (fixed.stock, fixed.content.clone())));
+        tried.extend(
+            bars.iter()
+                .map(|fixed| (fixed.stock, fixed.content.clone())),
+        );
         search.keep(bars);
-        if search.is_proven() {
+        if search.is_proven() || work.is_spent() {
             break;
         }
     }
-    if !search.is_proven() {
+    if !search.is_proven() && task.lengths.len() <= MOST_ROWS {
+        let bars: i64 = search.best.iter().map(|fixed| fixed.times).sum();
+        let size = u64::try_from(bars).unwrap_or(0) + task.lengths.len() as u64;
+        work.left = work.left.min(size.saturating_mul(SIZE_WORK));
         search.dive(tried, &mut work);
     }
     Found {
@@ -135,9 +147,7 @@ impl Search<'_> {
         loop {
             let allowed = self.cost - node.cost;
             work.spend(NODE);
-            let (ending, _) = frame
-                .pool
-                .solve(&frame.task, &mut node.open, allowed, work);
+            let (ending, _) = frame.pool.solve(&frame.task, &mut node.open, allowed, work);
             let Ending::Cost(cost) = ending else {
                 return;
             };
@@ -153,20 +163,30 @@ impl Search<'_> {
             let Some(id) = frame.choose(&node) else {
                 return;
             };
-            let mut child = node.clone();
-            frame.fix(&mut child, id, discrepancies == 0);
-            child.cost = self.task.cost(&child.fixed);
-            if frame.is_wide(&child) {
-                let (mut narrow, child) = frame.narrowed(child);
-                self.explore(&mut narrow, child, discrepancies, work);
-            } else {
-                self.explore(frame, child, discrepancies, work);
+            if discrepancies == 0 || frame.rows.len() > MOST_KEPT_ROWS {
+                frame.fix(&mut node, id, true);
+                self.go_on(frame, node, discrepancies, work);
+                return;
             }
-            if self.is_proven() || work.is_spent() || discrepancies == 0 {
+            let mut child = node.clone();
+            frame.fix(&mut child, id, false);
+            self.go_on(frame, child, discrepancies, work);
+            if self.is_proven() || work.is_spent() {
                 return;
             }
             discrepancies -= 1;
             node.open.shut.push(id);
+        }
+    }
+
+    /// Explores a node in which something was fixed, in a frame of its own where that pays.
+    fn go_on(&mut self, frame: &mut Frame, mut node: Node, discrepancies: usize, work: &mut Work) {
+        node.cost = self.task.cost(&node.fixed);
+        if frame.is_wide(&node) {
+            let (mut narrow, node) = frame.narrowed(node);
+            self.explore(&mut narrow, node, discrepancies, work);
+        } else {
+            self.explore(frame, node, discrepancies, work);
         }
     }
 
@@ -204,9 +224,8 @@ impl Frame {
             } else {
                 amount
             };
-            let better = best.is_none_or(|(most, kept)| {
-                sure > most + 1e-9 || (sure > most - 1e-9 && id < kept)
-            });
+            let better = best
+                .is_none_or(|(most, kept)| sure > most + 1e-9 || (sure > most - 1e-9 && id < kept));
             if better {
                 best = Some((sure, id));
             }
@@ -218,7 +237,10 @@ impl Frame {
     fn fix(&self, node: &mut Node, id: usize, all: bool) {
         let is_whole = |amount: &f64| *amount >= 1.0 - SURE;
         let mut taken: Vec<(usize, f64)> = node.open.taken().collect();
-        let chosen = taken.iter().find(|(head, _)| *head == id).map_or(1.0, |(_, a)| *a);
+        let chosen = taken
+            .iter()
+            .find(|(head, _)| *head == id)
+            .map_or(1.0, |(_, a)| *a);
         if all && is_whole(&chosen) {
             taken.retain(|(_, amount)| is_whole(amount));
         } else {
@@ -270,9 +292,8 @@ impl Frame {
             if !is_shut && !self.pool.is_usable(open, id) {
                 continue;
             }
-            let place = |(row, count): &(usize, i64)| {
-                kept.binary_search(row).ok().map(|row| (row, *count))
-            };
+            let place =
+                |(row, count): &(usize, i64)| kept.binary_search(row).ok().map(|row| (row, *count));
             let Some(content) = content.iter().map(place).collect() else {
                 continue;
             };

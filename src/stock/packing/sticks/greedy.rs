@@ -64,7 +64,12 @@ pub(super) struct Worths(Vec<i64>);
 impl Worths {
     /// A length is worth its length.
     pub(super) fn plain(task: &Task) -> Self {
-        Self(task.lengths.iter().map(|l| l.saturating_mul(WORTH)).collect())
+        Self(
+            task.lengths
+                .iter()
+                .map(|l| l.saturating_mul(WORTH))
+                .collect(),
+        )
     }
 
     /// What was cut from a bar becomes worth what it took of that bar, waste and all; the long
@@ -139,7 +144,7 @@ impl Worths {
     ) -> Content {
         let rest = capacity - task.length(longest);
         let rows = task.lengths.iter().zip(&left.demand).zip(&self.0);
-        work.spend(task.lengths.len() * 4);
+        work.spend(task.lengths.len() * 24);
         let offers = rows
             .enumerate()
             .filter(|(_, ((length, demand), _))| **demand > 0 && **length <= rest)

@@ -6,9 +6,9 @@
 
 use super::Work;
 use super::knapsack::{Knapsack, Offer, Table};
+use super::proof;
 use super::simplex::{BETTER, Basis, Column};
 use super::task::{Content, Task};
-use super::proof;
 
 /// What a price of one becomes in whole numbers.
 const SCALE: f64 = 4_294_967_296.0;
@@ -137,12 +137,7 @@ impl Pool {
     }
 
     /// A demand with a basis to begin with: every length by itself on the longest bar.
-    pub(super) fn open(
-        &mut self,
-        task: &Task,
-        demand: Vec<i64>,
-        limits: Vec<Option<i64>>,
-    ) -> Open {
+    pub(super) fn open(&mut self, task: &Task, demand: Vec<i64>, limits: Vec<Option<i64>>) -> Open {
         let longest = task
             .stock
             .iter()
@@ -223,17 +218,17 @@ impl Pool {
     }
 
     /// Proven least cost of an open demand at its present prices, and contents that better it.
-    fn price(
-        &mut self,
-        task: &Task,
-        open: &Open,
-        prices: &[f64],
-        work: &mut Work,
-    ) -> Offered {
+    fn price(&mut self, task: &Task, open: &Open, prices: &[f64], work: &mut Work) -> Offered {
         let values: Vec<i64> = prices
             .iter()
             .zip(&open.demand)
-            .map(|(price, demand)| if *demand > 0 { whole(*price * SCALE) } else { 0 })
+            .map(|(price, demand)| {
+                if *demand > 0 {
+                    whole(*price * SCALE)
+                } else {
+                    0
+                }
+            })
             .collect();
         let offers = values
             .iter()
@@ -426,4 +421,3 @@ fn leaning(demand: &[i64], limits: &[Option<i64>]) -> Vec<f64> {
 pub(super) fn whole(value: f64) -> i64 {
     value.max(0.0).floor() as i64
 }
-

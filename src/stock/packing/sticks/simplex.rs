@@ -76,7 +76,10 @@ impl Basis {
     pub(super) fn set_right(&mut self, right: &[f64], work: &mut Work) {
         self.amounts = vec![0.0; self.rows];
         work.spend(self.rows * self.rows / 2);
-        for (value, column) in right.iter().zip(self.inverse.chunks_exact(self.rows.max(1))) {
+        for (value, column) in right
+            .iter()
+            .zip(self.inverse.chunks_exact(self.rows.max(1)))
+        {
             if *value != 0.0 {
                 for (amount, entry) in self.amounts.iter_mut().zip(column) {
                     *amount += value * entry;

@@ -63,12 +63,7 @@ impl Task {
         order.retain(|index| {
             part(index).is_some_and(|p| p.count > 0 && p.length > 0 && p.length <= longest)
         });
-        order.sort_by_key(|index| {
-            (
-                Reverse(part(index).map(|part| part.length)),
-                *index,
-            )
-        });
+        order.sort_by_key(|index| (Reverse(part(index).map(|part| part.length)), *index));
         let mut task = Self {
             lengths: Vec::new(),
             demand: Vec::new(),
@@ -109,11 +104,10 @@ impl Task {
     /// Bars that something fits on, and one that does not exist where stock is limited.
     fn stock_of(&mut self, sticks: &Sticks, longest: i64) {
         let shortest = self.lengths.last().copied().unwrap_or(0);
-        let bars = sticks
-            .bars
-            .iter()
-            .enumerate()
-            .filter(|(_, bar)| bar.length >= shortest && bar.length > 0 && bar.limit != Some(0));
+        let bars =
+            sticks.bars.iter().enumerate().filter(|(_, bar)| {
+                bar.length >= shortest && bar.length > 0 && bar.limit != Some(0)
+            });
         let dearest = bars.clone().map(|(_, bar)| bar.cost).max().unwrap_or(1);
         // Bars that all cost nothing are counted.
         let cost = |cost: i128| if dearest <= 0 { 1 } else { cost.max(0) };
