@@ -2,7 +2,7 @@
 
 use super::blanks::{Demand, Order};
 use super::findings;
-use super::packing::{Bin, Cell, Item, Packed, Piece, Problem, Way, at_least, pack};
+use super::packing::{Bin, Cell, Item, Packed, Piece, Problem, Way, pack};
 use super::types::{Cut, CutDirection, Layout, MaterialPlan, Offcut, Placement};
 use crate::build::{Build, Part};
 use crate::finding::{Finding, Findings};
@@ -95,7 +95,8 @@ pub(super) fn lay_out(
             .map(|(size, cost)| bin(size, kerf, cost))
             .collect(),
     };
-    let layouts = pack(&problem)
+    let (packed, at_least) = pack(&problem);
+    let layouts = packed
         .iter()
         .filter_map(|packed| {
             let size = sizes.get(packed.bin)?;
@@ -105,7 +106,7 @@ pub(super) fn lay_out(
     Some(MaterialPlan {
         material: order.material,
         layouts,
-        at_least: at_least(&problem),
+        at_least,
     })
 }
 

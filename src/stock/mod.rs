@@ -8,6 +8,7 @@
 //! - `blanks.rs`: which rectangles are sawn, from which material, how often;
 //! - `packing/`: the layouts, as a problem of bare rectangles;
 //! - `sheets.rs`, `boards.rs`: materials to that problem and its answer back to layouts;
+//! - `plain.rs`, `recount.rs`: the same as bare numbers, and a check of them that knows no method;
 //! - `cut_list.rs`, `purchases.rs`, `supplies.rs`: the lists a reader works from.
 
 mod blanks;
@@ -18,10 +19,14 @@ mod cut_list;
 pub mod findings;
 mod layout;
 mod packing;
+pub mod plain;
 mod purchases;
+pub mod recount;
 #[cfg(test)]
 pub(crate) mod sample;
 mod sheets;
+#[cfg(test)]
+mod stick_checks;
 mod supplies;
 mod types;
 

@@ -6,17 +6,19 @@
 //! that parts it from its neighbour. Knows no part, no material and no money, only costs.
 //!
 //! `search.rs` tries many constructions and keeps the best; `guillotine.rs` and `strips.rs`
-//! each fill one bin, one after the other; `bound.rs` says how few bins could do.
+//! each fill one bin, one after the other; `bound.rs` says how few bins could do. `lengthwise.rs`
+//! takes the problems of one dimension to `sticks/`.
 
 mod bound;
 mod guillotine;
+mod lengthwise;
 mod search;
+mod sticks;
 mod strips;
 mod subset;
 mod tree;
 
-pub(super) use bound::at_least;
-pub(super) use search::pack;
+pub(super) use sticks::{Bar, Cutting, Part, Sticks, cut};
 pub(super) use tree::{Cell, Piece, Tree, Way};
 
 /// A kind of rectangle and how many of it are needed.
@@ -85,6 +87,12 @@ pub(super) struct Packed {
     pub(super) bin: usize,
     /// How it is cut.
     pub(super) tree: Tree,
+}
+
+/// Packs every item, and says how few bins could do. Items that take the whole width of the
+/// bins are cut to length and nothing else; items that fit in no bin are left out.
+pub(super) fn pack(problem: &Problem) -> (Vec<Packed>, i64) {
+    lengthwise::pack(problem).unwrap_or_else(|| (search::pack(problem), bound::at_least(problem)))
 }
 
 /// How much is still to be placed, by item.
