@@ -14,6 +14,7 @@ mod check;
 mod findings;
 #[path = "benches/generate.rs"]
 mod generate;
+mod joints;
 mod language;
 mod model;
 mod paper;

@@ -1,4 +1,4 @@
-//! A dowel or tenon is thicker than half of the wood around it.
+//! A dowel or tenon is too thick for the wood around it.
 
 use crate::build::{Build, Joint, JointKind};
 use crate::finding::{Finding, Findings, finding_pages};
@@ -7,9 +7,10 @@ use crate::rules::Facts;
 use crate::units::Length;
 
 finding_pages! {
-    /// A dowel, loose tenon or tenon is thicker than half of the part it is let into.
+    /// A dowel or loose tenon is thicker than half of the part it is let into, or a tenon thicker than two
+    /// fifths.
     ///
-    /// A third is usual, and half at most: the cheeks beside it must bear as much as it does.
+    /// A third is usual: the cheeks beside it must bear as much as it does.
     ///
     /// ```wright,bad
     /// plan "Box" { revision "A" on 2026-01-15 }
@@ -49,7 +50,8 @@ pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
         let Some(around) = shorter_side(joint) else {
             continue;
         };
-        if thick * 2 <= around {
+        let (most, of) = most_of(joint.kind);
+        if thick * of <= around * most {
             continue;
         }
         let message = format!(
@@ -62,10 +64,20 @@ pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
                 .figure("its thickness", thick)
                 .figure("wood around it", around)
                 .remedy(format!(
-                    "a third, {}, is usual; half at most",
-                    (around / 3).in_both()
+                    "a third, {}, is usual; {} at most",
+                    (around / 3).in_both(),
+                    (around * most / of).in_both()
                 )),
         );
+    }
+}
+
+/// The most of the wood's thickness that something let in takes.
+fn most_of(kind: JointKind) -> (i64, i64) {
+    if kind == JointKind::MortiseAndTenon {
+        (2, 5)
+    } else {
+        (1, 2)
     }
 }
 
