@@ -9,6 +9,7 @@ pub mod cli;
 pub mod display;
 pub mod document;
 pub mod drawing;
+pub mod export;
 pub mod finding;
 pub mod geometry;
 pub mod model;

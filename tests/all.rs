@@ -11,6 +11,7 @@
 
 mod broken;
 mod check;
+mod exports;
 mod findings;
 #[path = "benches/generate.rs"]
 mod generate;

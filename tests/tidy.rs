@@ -28,7 +28,7 @@ fn rust_files(folder: &Path) -> Vec<PathBuf> {
 /// The ground floor, then the road: a room may use what stands before it, and itself.
 ///
 /// `finding` is on the ground floor, but its catalogue names the pages of every room.
-const ROOMS: [&str; 21] = [
+const ROOMS: [&str; 22] = [
     "units",
     "wood",
     "geometry",
@@ -41,6 +41,7 @@ const ROOMS: [&str; 21] = [
     "build",
     "solid",
     "stock",
+    "export",
     "behaviour",
     "caution",
     "rules",

@@ -7,6 +7,7 @@ mod build;
 mod check;
 mod draw;
 mod explain;
+mod export;
 mod figures;
 mod files;
 pub mod findings;
@@ -19,6 +20,7 @@ use std::process::ExitCode;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use crate::build::Paper;
+use crate::export::{Form, Table};
 use crate::finding::Findings;
 use crate::finding::print::{Colour, print};
 use crate::source::Sources;
@@ -66,6 +68,8 @@ enum Command {
     Explain(ExplainArguments),
     /// Write one drawing of a plan as SVG
     Draw(DrawArguments),
+    /// Write a table of a plan for other programs
+    Export(ExportArguments),
 }
 
 #[derive(Debug, Args)]
@@ -133,6 +137,62 @@ struct DrawArguments {
     output: Option<PathBuf>,
 }
 
+#[derive(Debug, Args)]
+struct ExportArguments {
+    /// Which table
+    table: TableArgument,
+    #[command(flatten)]
+    source: SourceArguments,
+    /// How it is written
+    #[arg(long, default_value = "csv")]
+    format: FormArgument,
+    /// Where to write it; standard output if not said
+    #[arg(short, long)]
+    output: Option<PathBuf>,
+}
+
+/// A table of a plan.
+#[derive(Clone, Copy, Debug, ValueEnum)]
+enum TableArgument {
+    /// A row for every part
+    CutList,
+    /// A row for every item of hardware
+    Hardware,
+    /// A row for every piece, cut and offcut of the cutting layouts
+    Layout,
+    /// A row for everything to buy
+    Purchases,
+}
+
+impl From<TableArgument> for Table {
+    fn from(table: TableArgument) -> Self {
+        match table {
+            TableArgument::CutList => Self::CutList,
+            TableArgument::Hardware => Self::Hardware,
+            TableArgument::Layout => Self::Layout,
+            TableArgument::Purchases => Self::Purchases,
+        }
+    }
+}
+
+/// How a table is written.
+#[derive(Clone, Copy, Debug, ValueEnum)]
+enum FormArgument {
+    /// Comma-separated values (RFC 4180), UTF-8
+    Csv,
+    /// An array of objects
+    Json,
+}
+
+impl From<FormArgument> for Form {
+    fn from(form: FormArgument) -> Self {
+        match form {
+            FormArgument::Csv => Self::Csv,
+            FormArgument::Json => Self::Json,
+        }
+    }
+}
+
 /// Who a report is for.
 #[derive(Clone, Copy, Debug, ValueEnum)]
 enum Format {
@@ -169,6 +229,7 @@ pub fn run() -> ExitCode {
         Command::Check(arguments) => check::run(&arguments),
         Command::Explain(arguments) => explain::run(&arguments),
         Command::Draw(arguments) => draw::run(&arguments),
+        Command::Export(arguments) => export::run(&arguments),
     };
     exit.into()
 }

@@ -29,6 +29,8 @@ pub(super) struct PartRow {
     blank: Option<BlankRow>,
     /// Edges and ends that edge band is stuck to.
     bands: Vec<&'static str>,
+    /// Numbers of the sheets or boards it is cut from.
+    cut_from: Vec<usize>,
     /// `length`, `width`, or none where the material has no grain.
     grain: Option<&'static str>,
     note: Option<String>,
@@ -72,6 +74,7 @@ fn part_row(facts: &Facts, row: &CutRow) -> PartRow {
             layers: blank.layers,
             size: Measure::all(&blank.size, precision),
         }),
+        cut_from: facts.stock.cut_from(row.part),
         bands: row.bands.iter().map(|side| side.word()).collect(),
         grain: row
             .grain_along_length

@@ -32,6 +32,15 @@ impl Stock {
         layouts.map(|(index, layout)| (format!("layout-{}", index + 1), layout))
     }
 
+    /// The sheets or boards that a part is cut from, counted from 1 within its material.
+    pub fn cut_from(&self, part: PartId) -> Vec<usize> {
+        let numbered = self.plans().flat_map(|plan| plan.layouts.iter().zip(1..));
+        numbered
+            .filter(|(layout, _)| layout.placements.iter().any(|one| one.part == part))
+            .map(|(_, number)| number)
+            .collect()
+    }
+
     /// All rows of the cut list, in its order.
     pub fn rows(&self) -> impl Iterator<Item = &CutRow> {
         self.cut_list
