@@ -114,13 +114,16 @@ mod tests {
                     across,
                     count,
                     may_turn,
+                    together: None,
                 })
                 .collect(),
             bins: vec![Bin {
                 along: 100,
                 across: 100,
                 cost: 1,
+                count: None,
             }],
+            ..Problem::default()
         }
     }
 

@@ -9,8 +9,11 @@
 //! each fill one bin, one after the other; `bound.rs` says how few bins could do.
 
 mod bound;
+mod chance;
+mod goal;
 mod guillotine;
 mod search;
+mod sheet;
 mod strips;
 mod subset;
 mod tree;
@@ -30,6 +33,8 @@ pub(super) struct Item {
     pub(super) count: usize,
     /// Whether it may lie the other way.
     pub(super) may_turn: bool,
+    /// The group it belongs to: all copies of all items of a group come from one bin.
+    pub(super) together: Option<u32>,
 }
 
 impl Item {
@@ -61,6 +66,8 @@ pub(super) struct Bin {
     pub(super) across: i64,
     /// What one costs, in any one unit.
     pub(super) cost: i128,
+    /// How many there are; none where more can be bought.
+    pub(super) count: Option<usize>,
 }
 
 impl Bin {
@@ -74,8 +81,13 @@ impl Bin {
 pub(super) struct Problem {
     /// What is needed.
     pub(super) items: Vec<Item>,
-    /// What it may be cut from, any number of each.
+    /// What it may be cut from.
     pub(super) bins: Vec<Bin>,
+    /// At most how many stages of cuts, each of the other way than the one before, free a
+    /// piece; none where any number may.
+    pub(super) most_stages: Option<u8>,
+    /// A piece shorter than that along the fence is dangerous to hold.
+    pub(super) small: i64,
 }
 
 /// A bin and how it is cut.

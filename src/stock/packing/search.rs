@@ -8,6 +8,8 @@ use std::collections::BTreeSet;
 
 use super::bound::at_least;
 use super::guillotine::{self, Choice, Rules, SplitRule};
+use super::goal::Goal;
+use super::sheet::Sheet;
 use super::strips::{self, Lie};
 use super::tree::{Piece, Tree, Way};
 use super::{Packed, Problem, Remaining};
@@ -126,10 +128,43 @@ pub(in crate::stock) fn pack(problem: &Problem) -> Vec<Packed> {
         }
     }
     let mut packed = best.map_or_else(Vec::new, |(_, packed, ..)| packed);
+    packed = searched(problem, packed);
     for one in &mut packed {
         one.tree.favour_large_offcuts();
     }
     packed
+}
+
+fn searched(problem: &Problem, packed: Vec<Packed>) -> Vec<Packed> {
+    let bound = i128::from(at_least(problem));
+    let unit = problem.bins.iter().map(|bin| bin.cost).min().unwrap_or(0);
+    let mut sheets: Vec<Sheet> = packed
+        .iter()
+        .map(|one| Sheet::of_tree(one.bin, &one.tree))
+        .collect();
+    let mut goal = Goal::new(problem);
+    let budget: u64 = std::env::var("WORK").ok().and_then(|w| w.parse().ok()).unwrap_or(10_000_000);
+    loop {
+        let cost: i128 = sheets
+            .iter()
+            .filter_map(|sheet| problem.bins.get(sheet.bin))
+            .map(|bin| bin.cost)
+            .sum();
+        if cost <= bound * unit {
+            break;
+        }
+        match goal.reach(&sheets, cost - 1, budget) {
+            Some(better) => sheets = better,
+            None => break,
+        }
+    }
+    sheets
+        .iter()
+        .map(|sheet| Packed {
+            bin: sheet.bin,
+            tree: sheet.tree(),
+        })
+        .collect()
 }
 
 /// One size of stock needs one policy, several all.

@@ -151,6 +151,12 @@ impl Tree {
         (near, Some(far))
     }
 
+    /// Lets an item fill a free cell.
+    pub(super) fn fill(&mut self, id: usize, item: usize, turned: bool) {
+        self.set(id, Piece::Item { item, turned });
+        self.filled += self.cell(id).area();
+    }
+
     /// Puts an item in the near corner of a free cell, the cut of `first` before the other.
     /// Gives the cells that stay free.
     pub(super) fn place(
