@@ -13,11 +13,11 @@ use super::tree::Way;
 use super::{Item, Problem};
 
 /// States that a new one is compared with.
-const HISTORY: usize = 300;
+fn tune(name: &str, default: usize) -> usize { std::env::var(name).ok().and_then(|v| v.parse().ok()).unwrap_or(default) }
 /// One place in so many is not looked at, so that the same pool is not always laid alike.
-const BLINK: u64 = 60;
+
 /// How many items a round takes off on average.
-const TAKEN: usize = 6;
+
 /// Sides are counted in so many parts of the longest, wherever only an estimate is wanted.
 const PARTS: i64 = 1 << 14;
 
@@ -34,8 +34,9 @@ struct Shape {
 pub(super) struct Goal<'a> {
     problem: &'a Problem,
     shapes: Vec<Shape>,
-    scale: i64,
+    scale: u32,
     chance: Chance,
+    blink: u64, taken: usize, pow: usize, ord: usize, local: usize,
     /// Rectangles looked at so far.
     pub(super) work: u64,
 }
@@ -66,7 +67,7 @@ impl<'a> Goal<'a> {
             .map(|bin| bin.along.max(bin.across))
             .max()
             .unwrap_or(1);
-        let scale = longest / PARTS + 1;
+        let scale = 64 - ((longest / PARTS) as u64).leading_zeros();
         let shapes = problem
             .items
             .iter()
@@ -81,7 +82,7 @@ impl<'a> Goal<'a> {
             problem,
             shapes,
             scale,
-            chance: Chance::new(),
+            chance: Chance::new(), blink: tune("BLINK",60) as u64, taken: tune("TAKEN",6), pow: tune("POW",2), ord: tune("ORD",0), local: tune("LOCAL",0),
             work: 0,
         }
     }
@@ -96,7 +97,7 @@ impl<'a> Goal<'a> {
     /// the goal goes to the pool.
     pub(super) fn reach(&mut self, sheets: &[Sheet], most: i128, limit: u64) -> Option<Vec<Sheet>> {
         let mut state = self.begin(sheets, most);
-        let mut history = [state.unplaced; HISTORY];
+        let hist=tune("HIST",300);let mut history = vec![state.unplaced; hist];
         let mut kept: Vec<(usize, Sheet)> = Vec::new();
         let mut saved = 0;
         let mut pool = state.pool.clone();
@@ -109,10 +110,11 @@ impl<'a> Goal<'a> {
             let (cost, unplaced) = (state.cost, state.unplaced);
             let stock = state.stock.clone();
             saved = 0;
+            self.work += 8;
             self.ruin(&mut state, &mut kept, &mut saved);
             self.recreate(&mut state, &mut kept, &mut saved);
             state.unplaced = state.pool.iter().map(|item| self.area(*item)).sum();
-            let Some(late) = history.get_mut(round % HISTORY) else {
+            let Some(late) = history.get_mut(round % hist) else {
                 return None;
             };
             if state.unplaced <= *late || state.unplaced <= unplaced {
@@ -202,13 +204,13 @@ impl<'a> Goal<'a> {
     }
 
     fn ruin(&mut self, state: &mut State, kept: &mut Vec<(usize, Sheet)>, saved: &mut usize) {
-        let wanted = 1 + self.chance.below(2 * TAKEN);
-        let before = state.pool.len();
+        let wanted = 1 + self.chance.below(2 * self.taken);
+        let before = state.pool.len(); let mut tries: Vec<usize> = Vec::new();
         for _ in 0..4 * wanted {
             if state.pool.len() >= before + wanted {
                 break;
             }
-            let place = self.chance.below(state.sheets.len());
+            let place = if self.local > 0 && !self.chance.once_in(8) && tries.len() >= self.local { tries[self.chance.below(tries.len())] } else { let p = self.chance.below(state.sheets.len()); tries.push(p); p };
             let Some(sheet) = state.sheets.get(place) else {
                 break;
             };
@@ -243,9 +245,10 @@ impl<'a> Goal<'a> {
         for place in (1..pool.len()).rev() {
             pool.swap(place, self.chance.below(place + 1));
         }
-        if draw < 5 {
+        let (a, b) = match self.ord { 0 => (5, 7), 1 => (3, 6), 2 => (6,8), 3 => (4,4), _ => (8,8) };
+        if draw < a {
             pool.sort_by_key(|item| std::cmp::Reverse(self.area(*item)));
-        } else if draw < 7 {
+        } else if draw < b {
             pool.sort_by_key(|item| {
                 let shape = self.shapes.get(*item as usize);
                 std::cmp::Reverse(shape.map_or(0, |shape| shape.long))
@@ -277,6 +280,8 @@ impl<'a> Goal<'a> {
             if sheet.is_empty() {
                 continue;
             }
+            self.work += 1;
+            if !shape.poses.iter().any(|pose| sheet.may_hold(*pose)) { continue; }
             self.work += sheet.free().len() as u64;
             for &id in sheet.free() {
                 let (along, across) = sheet.sizes(id);
@@ -284,7 +289,7 @@ impl<'a> Goal<'a> {
                     if pose.0 > along || pose.1 > across {
                         continue;
                     }
-                    if self.chance.once_in(BLINK) {
+                    if self.chance.once_in(self.blink) {
                         continue;
                     }
                     let (score, first) = self.score((along, across), pose);
@@ -309,7 +314,7 @@ impl<'a> Goal<'a> {
     fn score(&self, (along, across): (i64, i64), pose: Pose) -> (i64, Way) {
         let value = |along: i64, across: i64| {
             let area = estimate(along, across, self.scale);
-            area * area
+            match self.pow { 2 => area * area, 1 => area * area.isqrt(), _ => (area * area>>20) * area.isqrt() }
         };
         let (rest_along, rest_across) = (along - pose.0, across - pose.1);
         let whole = value(along, across);
@@ -376,6 +381,6 @@ impl<'a> Goal<'a> {
 }
 
 /// An area in parts, for comparison only.
-fn estimate(along: i64, across: i64, scale: i64) -> i64 {
-    (along / scale) * (across / scale)
+fn estimate(along: i64, across: i64, scale: u32) -> i64 {
+    (along >> scale) * (across >> scale)
 }

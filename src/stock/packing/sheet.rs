@@ -81,6 +81,8 @@ pub(super) struct Sheet {
     unused: Vec<Id>,
     free: Vec<Id>,
     pieces: usize,
+    /// No free rectangle is longer or wider.
+    reach: (i64, i64),
 }
 
 impl Clone for Sheet {
@@ -91,6 +93,7 @@ impl Clone for Sheet {
             unused: self.unused.clone(),
             free: self.free.clone(),
             pieces: self.pieces,
+            reach: self.reach,
         }
     }
 
@@ -101,6 +104,7 @@ impl Clone for Sheet {
         self.unused.clone_from(&from.unused);
         self.free.clone_from(&from.free);
         self.pieces = from.pieces;
+        self.reach = from.reach;
     }
 }
 
@@ -119,6 +123,7 @@ impl Sheet {
         self.unused.clear();
         self.free.clear();
         self.pieces = 0;
+        self.reach = (along, across);
         self.nodes.push(Node {
             along,
             across,
@@ -311,6 +316,7 @@ impl Sheet {
         let corner = self.cut_off(strip, first.other(), size(first.other()));
         self.set(corner, item);
         self.pieces += 1;
+        self.measure();
     }
 
     /// Cuts `at` off a free rectangle; gives what is cut off, free too. The rest stays free.
@@ -336,6 +342,19 @@ impl Sheet {
     pub(super) fn clear(&mut self, id: Id, taken: &mut Vec<u32>) {
         self.empty_into(id, taken);
         self.settle(id);
+        self.measure();
+    }
+
+    fn measure(&mut self) {
+        self.reach = self.free.iter().fold((0, 0), |reach, id| {
+            let (along, across) = self.sizes(*id);
+            (reach.0.max(along), reach.1.max(across))
+        });
+    }
+
+    /// False where an item certainly fits in no free rectangle.
+    pub(super) const fn may_hold(&self, pose: Pose) -> bool {
+        pose.0 <= self.reach.0 && pose.1 <= self.reach.1
     }
 
     fn empty_into(&mut self, id: Id, taken: &mut Vec<u32>) {
@@ -554,6 +573,7 @@ impl Sheet {
                 sheet.settle(id);
             }
         }
+        sheet.measure();
         sheet
     }
 }
