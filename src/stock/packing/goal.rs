@@ -1,57 +1,36 @@
 //! Ruin and recreate with a goal: the same items for less than what is paid now.
 //!
 //! The idea is that of S. Gardeyn and T. Wauters (European Journal of Operational Research,
-//! 2022). A state holds bins that cost no more than the goal allows, and a pool of items that
-//! lie on none of them. Each round clears a few rectangles, lays what fits of the pool where it
-//! fits best, and keeps the outcome where less lies in the pool than in one of the last states
-//! (late acceptance: E. K. Burke and Y. Bykov, European Journal of Operational Research, 2017).
-//! An empty pool is a layout that costs less; the goal is then set anew.
+//! 2022). A state (`state.rs`) holds bins that cost no more than the goal allows, and a pool of
+//! items that lie on none of them. Each round clears a few rectangles, lays what fits of the
+//! pool where it fits best, and keeps the outcome where less lies in the pool than in the state
+//! before or in one of the last states (late acceptance: E. K. Burke and Y. Bykov, European
+//! Journal of Operational Research, 2017). An empty pool is a layout that reaches the goal.
 
 use super::chance::Chance;
-use super::sheet::{Content, Id, Pose, Sheet};
-use super::tree::Way;
-use super::{Item, Problem};
+use super::sheet::{Content, Id, Sheet};
+use super::state::{Shapes, State};
+use super::{Pose, Problem, Way};
 
 /// States that a new one is compared with.
-fn tune(name: &str, default: usize) -> usize { std::env::var(name).ok().and_then(|v| v.parse().ok()).unwrap_or(default) }
+const HISTORY: usize = 100;
 /// One place in so many is not looked at, so that the same pool is not always laid alike.
+const BLINK: u64 = 100;
+/// Twice as many items as a round takes off on average.
+const MOST_TAKEN: usize = 12;
+/// Bins a round takes items off, for most of them.
+const NEAR: usize = 2;
 
-/// How many items a round takes off on average.
-
-/// Sides are counted in so many parts of the longest, wherever only an estimate is wanted.
-const PARTS: i64 = 1 << 14;
-
-/// What search knows of an item and never changes.
-#[derive(Clone, Debug)]
-struct Shape {
-    poses: Vec<Pose>,
-    area: i64,
-    long: i64,
-    together: Option<u32>,
-}
-
-/// What is searched for: everything in bins that cost no more than that.
+/// The search for everything in bins that cost no more than the goal.
 pub(super) struct Goal<'a> {
     problem: &'a Problem,
-    shapes: Vec<Shape>,
-    scale: u32,
+    shapes: Shapes,
     chance: Chance,
-    blink: u64, taken: usize, pow: usize, ord: usize, local: usize,
     /// Rectangles looked at so far.
     pub(super) work: u64,
 }
 
-/// Bins in use and items in none.
-#[derive(Clone, Debug)]
-struct State {
-    sheets: Vec<Sheet>,
-    pool: Vec<u32>,
-    cost: i128,
-    most: i128,
-    stock: Vec<usize>,
-    unplaced: i64,
-}
-
+/// A place for an item.
 struct Spot {
     sheet: usize,
     id: Id,
@@ -59,202 +38,166 @@ struct Spot {
     first: Way,
 }
 
+/// What a search came to.
+pub(super) struct Reached {
+    /// The bins.
+    pub(super) sheets: Vec<Sheet>,
+    /// Items that lie on none of them.
+    pub(super) left: usize,
+}
+
 impl<'a> Goal<'a> {
     pub(super) fn new(problem: &'a Problem) -> Self {
-        let longest = problem
-            .bins
-            .iter()
-            .map(|bin| bin.along.max(bin.across))
-            .max()
-            .unwrap_or(1);
-        let scale = 64 - ((longest / PARTS) as u64).leading_zeros();
-        let shapes = problem
-            .items
-            .iter()
-            .map(|item| Shape {
-                poses: item.poses().collect(),
-                area: estimate(item.along, item.across, scale),
-                long: item.along.max(item.across),
-                together: item.together,
-            })
-            .collect();
         Self {
             problem,
-            shapes,
-            scale,
-            chance: Chance::new(), blink: tune("BLINK",60) as u64, taken: tune("TAKEN",6), pow: tune("POW",2), ord: tune("ORD",0), local: tune("LOCAL",0),
+            shapes: Shapes::of(problem),
+            chance: Chance::new(),
             work: 0,
         }
     }
 
-    fn area(&self, item: u32) -> i64 {
-        self.shapes
-            .get(item as usize)
-            .map_or(0, |shape| shape.area)
+    /// Lays all items on new bins, largest first, each where it fits best.
+    pub(super) fn begin(&mut self) -> Vec<Sheet> {
+        let mut state = State::new(self.problem, i128::MAX);
+        for (index, item) in (0..).zip(&self.problem.items) {
+            state
+                .pool
+                .extend(std::iter::repeat_n::<u32>(index, item.count));
+        }
+        self.recreate(&mut state);
+        state.into_sheets()
     }
 
     /// Looks for a layout that costs at most `most`, beginning with `sheets`; what does not fit
-    /// the goal goes to the pool.
-    pub(super) fn reach(&mut self, sheets: &[Sheet], most: i128, limit: u64) -> Option<Vec<Sheet>> {
-        let mut state = self.begin(sheets, most);
-        let hist=tune("HIST",300);let mut history = vec![state.unplaced; hist];
-        let mut kept: Vec<(usize, Sheet)> = Vec::new();
-        let mut saved = 0;
-        let mut pool = state.pool.clone();
+    /// the goal, and `more`, goes to the pool. Ends where the work done comes to `limit`.
+    pub(super) fn reach(
+        &mut self,
+        sheets: &[Sheet],
+        more: Vec<u32>,
+        most: i128,
+        limit: u64,
+    ) -> Reached {
+        let mut state = State::within(self.problem, &self.shapes, sheets, most);
+        state.pool.extend(more);
+        let mut unplaced = self.shapes.unplaced(&state.pool);
+        let mut history = [unplaced; HISTORY];
         let mut round = 0;
-        while !state.pool.is_empty() {
-            if self.work >= limit {
-                return None;
-            }
-            pool.clone_from(&state.pool);
-            let (cost, unplaced) = (state.cost, state.unplaced);
-            let stock = state.stock.clone();
-            saved = 0;
+        while !state.pool.is_empty() && self.work < limit {
             self.work += 8;
-            self.ruin(&mut state, &mut kept, &mut saved);
-            self.recreate(&mut state, &mut kept, &mut saved);
-            state.unplaced = state.pool.iter().map(|item| self.area(*item)).sum();
-            let Some(late) = history.get_mut(round % hist) else {
-                return None;
-            };
-            if state.unplaced <= *late || state.unplaced <= unplaced {
-                // kept
+            state.remember();
+            self.ruin(&mut state);
+            self.recreate(&mut state);
+            let now = self.shapes.unplaced(&state.pool);
+            let late = history.get(round).copied().unwrap_or(unplaced);
+            if now <= late.max(unplaced) {
+                unplaced = now;
             } else {
-                for (place, sheet) in kept.iter_mut().take(saved) {
-                    if let Some(now) = state.sheets.get_mut(*place) {
-                        std::mem::swap(now, sheet);
-                    }
-                }
-                std::mem::swap(&mut state.pool, &mut pool);
-                state.cost = cost;
-                state.unplaced = unplaced;
-                state.stock = stock;
+                state.take_back();
             }
-            *late = state.unplaced;
-            round += 1;
+            if let Some(late) = history.get_mut(round) {
+                *late = unplaced;
+            }
+            round = (round + 1) % HISTORY;
         }
-        let _ = saved;
-        state.sheets.retain(|sheet| !sheet.is_empty());
-        Some(state.sheets)
+        Reached {
+            left: state.pool.len(),
+            sheets: state.into_sheets(),
+        }
     }
 
-    fn begin(&mut self, sheets: &[Sheet], most: i128) -> State {
-        let mut order: Vec<(i64, usize)> = sheets
-            .iter()
-            .enumerate()
-            .map(|(index, sheet)| (sheet.items().map(|item| self.area(item)).sum(), index))
-            .collect();
-        order.sort_unstable_by_key(|(area, index)| (std::cmp::Reverse(*area), *index));
-        let mut state = State {
-            sheets: Vec::new(),
-            pool: Vec::new(),
-            cost: 0,
-            most,
-            stock: self
-                .problem
-                .bins
-                .iter()
-                .map(|bin| bin.count.unwrap_or(usize::MAX))
-                .collect(),
-            unplaced: 0,
-        };
-        for (_, index) in order {
-            let Some(sheet) = sheets.get(index) else {
-                continue;
-            };
-            let cost = self.cost(sheet.bin);
-            if state.cost + cost <= most {
-                state.cost += cost;
-                if let Some(left) = state.stock.get_mut(sheet.bin) {
-                    *left = left.saturating_sub(1);
-                }
-                state.sheets.push(sheet.clone());
-            } else {
-                state.pool.extend(sheet.items());
-            }
+    /// Lays the items of one sheet anew here and there; none where one finds no place again.
+    pub(super) fn vary(&mut self, sheet: &Sheet) -> Option<Sheet> {
+        let cost = self.problem.bins.get(sheet.bin)?.cost;
+        let mut state = State::within(self.problem, &self.shapes, std::slice::from_ref(sheet), cost);
+        self.work += 8;
+        self.ruin(&mut state);
+        self.recreate(&mut state);
+        if !state.pool.is_empty() {
+            return None;
         }
-        // Room for bins that may still be opened.
-        let several = self.problem.bins.len() > 1;
-        let more = if several { 3 } else { 0 };
-        for _ in 0..more {
-            state.sheets.push(Sheet::default());
-        }
-        state.unplaced = state.pool.iter().map(|item| self.area(*item)).sum();
+        let bin = sheet.bin;
         state
+            .into_sheets()
+            .pop()
+            .filter(|sheet| sheet.bin == bin)
     }
 
-    fn cost(&self, bin: usize) -> i128 {
-        self.problem.bins.get(bin).map_or(0, |bin| bin.cost)
-    }
-
-    fn save(state: &State, place: usize, kept: &mut Vec<(usize, Sheet)>, saved: &mut usize) {
-        if kept.iter().take(*saved).any(|(old, _)| *old == place) {
-            return;
-        }
-        let Some(sheet) = state.sheets.get(place) else {
-            return;
-        };
-        if let Some((old, copy)) = kept.get_mut(*saved) {
-            *old = place;
-            copy.clone_from(sheet);
-        } else {
-            kept.push((place, sheet.clone()));
-        }
-        *saved += 1;
-    }
-
-    fn ruin(&mut self, state: &mut State, kept: &mut Vec<(usize, Sheet)>, saved: &mut usize) {
-        let wanted = 1 + self.chance.below(2 * self.taken);
-        let before = state.pool.len(); let mut tries: Vec<usize> = Vec::new();
-        for _ in 0..4 * wanted {
-            if state.pool.len() >= before + wanted {
+    /// Clears rectangles until enough items are taken off.
+    fn ruin(&mut self, state: &mut State) {
+        let wanted = state.pool.len() + 1 + self.chance.below(MOST_TAKEN);
+        let mut near: Vec<usize> = Vec::with_capacity(NEAR);
+        for _ in 0..4 * MOST_TAKEN {
+            if state.pool.len() >= wanted {
                 break;
             }
-            let place = if self.local > 0 && !self.chance.once_in(8) && tries.len() >= self.local { tries[self.chance.below(tries.len())] } else { let p = self.chance.below(state.sheets.len()); tries.push(p); p };
-            let Some(sheet) = state.sheets.get(place) else {
-                break;
+            let old = near.get(self.chance.below(NEAR)).copied();
+            let place = if let Some(place) = old.filter(|_| near.len() >= NEAR)
+                && !self.chance.once_in(8)
+            {
+                place
+            } else {
+                let place = self.chance.below(state.sheets.len());
+                near.push(place);
+                place
             };
-            if sheet.is_empty() {
+            let Some(sheet) = state.sheets.get(place).filter(|sheet| !sheet.is_empty()) else {
                 continue;
-            }
-            let drawn = self.chance.below(sheet.numbers());
-            let Ok(id) = Id::try_from(drawn) else {
+            };
+            let Ok(id) = Id::try_from(self.chance.below(sheet.numbers())) else {
                 continue;
             };
             match sheet.content(id) {
-                Content::Free | Content::Unused => continue,
-                Content::Row(_) | Content::Item(_) => {}
+                Content::Free | Content::Unused => {}
+                Content::Row(_) | Content::Item(_) => state.clear(place, id),
             }
-            Self::save(state, place, kept, saved);
-            if let Some(sheet) = state.sheets.get_mut(place) {
-                sheet.clear(id, &mut state.pool);
-                if sheet.is_empty() {
-                    let cost = self.cost(sheet.bin);
-                    state.cost -= cost;
-                    if let Some(left) = state.stock.get_mut(sheet.bin) {
-                        *left = left.saturating_add(1);
-                    }
-                }
+        }
+        if self.shapes.grouped && self.chance.once_in(2) {
+            self.ruin_groups(state);
+        }
+    }
+
+    /// Takes off all of a group of which one is off.
+    fn ruin_groups(&self, state: &mut State) {
+        let mut groups: Vec<u32> = state
+            .pool
+            .iter()
+            .filter_map(|item| self.shapes.get(*item)?.together)
+            .collect();
+        groups.sort_unstable();
+        groups.dedup();
+        for group in groups {
+            while let Some((place, id)) = self.member(state, group) {
+                state.clear(place, id);
             }
         }
     }
 
-    fn recreate(&mut self, state: &mut State, kept: &mut Vec<(usize, Sheet)>, saved: &mut usize) {
+    /// Where an item of a group lies.
+    fn member(&self, state: &State, group: u32) -> Option<(usize, Id)> {
+        state.sheets.iter().enumerate().find_map(|(place, sheet)| {
+            let id = sheet.find(|item| {
+                self.shapes
+                    .get(item)
+                    .is_some_and(|shape| shape.together == Some(group))
+            })?;
+            Some((place, id))
+        })
+    }
+
+    /// Lays what fits of the pool, in an order drawn by lot: mostly the largest first.
+    fn recreate(&mut self, state: &mut State) {
         let mut pool = std::mem::take(&mut state.pool);
         let draw = self.chance.below(8);
         for place in (1..pool.len()).rev() {
             pool.swap(place, self.chance.below(place + 1));
         }
-        let (a, b) = match self.ord { 0 => (5, 7), 1 => (3, 6), 2 => (6,8), 3 => (4,4), _ => (8,8) };
-        if draw < a {
-            pool.sort_by_key(|item| std::cmp::Reverse(self.area(*item)));
-        } else if draw < b {
-            pool.sort_by_key(|item| {
-                let shape = self.shapes.get(*item as usize);
-                std::cmp::Reverse(shape.map_or(0, |shape| shape.long))
-            });
+        let shapes = &self.shapes;
+        if draw < 5 || shapes.grouped {
+            pool.sort_by_key(|item| std::cmp::Reverse(shapes.get(*item).map(|shape| shape.rank)));
+        } else if draw < 7 {
+            pool.sort_by_key(|item| std::cmp::Reverse(shapes.get(*item).map(|shape| shape.long)));
         }
-        let mut missed: Option<u32> = None;
+        let mut missed = None;
         for item in pool {
             // A second copy of what fitted nowhere fits nowhere.
             if missed == Some(item) {
@@ -262,11 +205,8 @@ impl<'a> Goal<'a> {
                 continue;
             }
             if let Some(spot) = self.best_spot(state, item) {
-                Self::save(state, spot.sheet, kept, saved);
-                if let Some(sheet) = state.sheets.get_mut(spot.sheet) {
-                    sheet.lay(spot.id, item, spot.pose, spot.first);
-                }
-            } else if !self.open(state, item, kept, saved) {
+                state.lay(spot.sheet, spot.id, item, spot.pose, spot.first);
+            } else if !self.open(state, item) {
                 state.pool.push(item);
                 missed = Some(item);
             }
@@ -274,35 +214,38 @@ impl<'a> Goal<'a> {
     }
 
     fn best_spot(&mut self, state: &State, item: u32) -> Option<Spot> {
-        let shape = self.shapes.get(item as usize)?;
+        let together = self.shapes.get(item)?.together;
+        let home = together.and_then(|group| self.member(state, group));
+        let area = self.shapes.get(item)?.group_area;
         let mut best: Option<(i64, Spot)> = None;
         for (place, sheet) in state.sheets.iter().enumerate() {
-            if sheet.is_empty() {
+            self.work += 1;
+            let elsewhere = home.is_some_and(|(home, _)| home != place);
+            let poses = &self.shapes.get(item)?.poses;
+            if sheet.is_empty() || elsewhere || !poses.iter().any(|pose| sheet.may_hold(*pose)) {
                 continue;
             }
-            self.work += 1;
-            if !shape.poses.iter().any(|pose| sheet.may_hold(*pose)) { continue; }
+            if together.is_some() && home.is_none() && self.shapes.room(sheet) < area {
+                continue;
+            }
             self.work += sheet.free().len() as u64;
             for &id in sheet.free() {
                 let (along, across) = sheet.sizes(id);
-                for &pose in &shape.poses {
-                    if pose.0 > along || pose.1 > across {
+                for &pose in poses {
+                    if pose.0 > along || pose.1 > across || self.chance.once_in(BLINK) {
                         continue;
                     }
-                    if self.chance.once_in(self.blink) {
+                    let Some((score, first)) = self.score(sheet, id, pose) else {
                         continue;
-                    }
-                    let (score, first) = self.score((along, across), pose);
+                    };
                     if best.as_ref().is_none_or(|(least, _)| score < *least) {
-                        best = Some((
-                            score,
-                            Spot {
-                                sheet: place,
-                                id,
-                                pose,
-                                first,
-                            },
-                        ));
+                        let spot = Spot {
+                            sheet: place,
+                            id,
+                            pose,
+                            first,
+                        };
+                        best = Some((score, spot));
                     }
                 }
             }
@@ -310,36 +253,36 @@ impl<'a> Goal<'a> {
         best.map(|(_, spot)| spot)
     }
 
-    /// What is lost by laying an item in a rectangle, and the cut that loses least.
-    fn score(&self, (along, across): (i64, i64), pose: Pose) -> (i64, Way) {
-        let value = |along: i64, across: i64| {
-            let area = estimate(along, across, self.scale);
-            match self.pow { 2 => area * area, 1 => area * area.isqrt(), _ => (area * area>>20) * area.isqrt() }
-        };
+    /// What is lost by laying an item in a rectangle, and the cut that loses least; none where
+    /// it would take too many stages.
+    fn score(&self, sheet: &Sheet, id: Id, pose: Pose) -> Option<(i64, Way)> {
+        let (along, across) = sheet.sizes(id);
+        let value = |along, across| self.shapes.value(along, across);
         let (rest_along, rest_across) = (along - pose.0, across - pose.1);
         let whole = value(along, across);
         let rip = whole - value(along, rest_across) - value(rest_along, pose.1);
         let crosscut = whole - value(rest_along, across) - value(pose.0, rest_across);
-        if rip <= crosscut {
-            (rip, Way::Rip)
+        let ranked = if rip <= crosscut {
+            [(rip, Way::Rip), (crosscut, Way::Crosscut)]
         } else {
-            (crosscut, Way::Crosscut)
-        }
+            [(crosscut, Way::Crosscut), (rip, Way::Rip)]
+        };
+        let Some(most) = self.problem.most_stages else {
+            return Some(ranked[0]);
+        };
+        ranked
+            .into_iter()
+            .find(|(_, first)| sheet.stages_with(id, pose, *first) <= most)
     }
 
-    fn open(
-        &mut self,
-        state: &mut State,
-        item: u32,
-        kept: &mut Vec<(usize, Sheet)>,
-        saved: &mut usize,
-    ) -> bool {
-        let Some(shape) = self.shapes.get(item as usize) else {
+    /// Lays an item on one more bin, where the goal allows one.
+    fn open(&mut self, state: &mut State, item: u32) -> bool {
+        let Some(together) = self.shapes.get(item).map(|shape| shape.together) else {
             return false;
         };
-        let Some(place) = state.sheets.iter().position(Sheet::is_empty) else {
+        if together.is_some_and(|group| self.member(state, group).is_some()) {
             return false;
-        };
+        }
         let count = self.problem.bins.len();
         let from = self.chance.below(count);
         for step in 0..count {
@@ -347,40 +290,27 @@ impl<'a> Goal<'a> {
             let Some(bin) = self.problem.bins.get(index) else {
                 continue;
             };
-            if state.stock.get(index).is_none_or(|left| *left == 0)
-                || state.cost + bin.cost > state.most
-            {
+            if !state.allows(index, bin.cost) {
                 continue;
             }
-            let fitting: Vec<Pose> = shape
-                .poses
-                .iter()
-                .copied()
-                .filter(|pose| pose.0 <= bin.along && pose.1 <= bin.across)
-                .collect();
-            if fitting.is_empty() {
-                continue;
-            }
-            let Some(&pose) = fitting.get(self.chance.below(fitting.len())) else {
+            let sheet = Sheet::new(index, bin.along, bin.across);
+            let Some(shape) = self.shapes.get(item) else {
                 continue;
             };
-            let (_, first) = self.score((bin.along, bin.across), pose);
-            Self::save(state, place, kept, saved);
-            if let Some(sheet) = state.sheets.get_mut(place) {
-                sheet.start(index, bin.along, bin.across);
-                sheet.lay(0, item, pose, first);
+            if together.is_some() && self.shapes.room(&sheet) < shape.group_area {
+                continue;
             }
-            state.cost += bin.cost;
-            if let Some(left) = state.stock.get_mut(index) {
-                *left = left.saturating_sub(1);
+            let fitting: Vec<(Pose, Way)> = shape
+                .poses
+                .iter()
+                .filter(|pose| pose.0 <= bin.along && pose.1 <= bin.across)
+                .filter_map(|pose| Some((*pose, self.score(&sheet, 0, *pose)?.1)))
+                .collect();
+            if let Some(&(pose, first)) = fitting.get(self.chance.below(fitting.len())) {
+                state.open(sheet, item, pose, first);
+                return true;
             }
-            return true;
         }
         false
     }
-}
-
-/// An area in parts, for comparison only.
-fn estimate(along: i64, across: i64, scale: u32) -> i64 {
-    (along >> scale) * (across >> scale)
 }

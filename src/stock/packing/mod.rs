@@ -14,6 +14,7 @@ mod goal;
 mod guillotine;
 mod search;
 mod sheet;
+mod state;
 mod strips;
 mod subset;
 mod tree;
@@ -98,6 +99,9 @@ pub(super) struct Packed {
     /// How it is cut.
     pub(super) tree: Tree,
 }
+
+/// How an item lies: sizes along and across, and whether it is turned.
+type Pose = (i64, i64, bool);
 
 /// How much is still to be placed, by item.
 type Remaining = Vec<usize>;

@@ -4,6 +4,7 @@
 //! What is left in a row lies in one place, at its end: pieces of a row may stand in any order,
 //! and one large rest serves better than several small ones.
 
+use super::Pose;
 use super::tree::{Piece, Tree, Way};
 
 /// A rectangle of a sheet, by number.
@@ -68,9 +69,6 @@ impl Node {
         }
     }
 }
-
-/// How an item lies: sizes along and across, and whether it is turned.
-pub(super) type Pose = (i64, i64, bool);
 
 /// A bin and what lies on it.
 #[derive(Debug, Default)]
@@ -138,6 +136,15 @@ impl Sheet {
         self.pieces == 0
     }
 
+    /// The first rectangle with such an item.
+    pub(super) fn find(&self, wanted: impl Fn(u32) -> bool) -> Option<Id> {
+        let place = self.nodes.iter().position(|node| match node.content {
+            Content::Item(laid) => wanted(laid.item),
+            Content::Free | Content::Row(_) | Content::Unused => false,
+        });
+        place.and_then(|place| Id::try_from(place).ok())
+    }
+
     /// How many items lie on it.
     pub(super) const fn pieces(&self) -> usize {
         self.pieces
@@ -175,12 +182,6 @@ impl Sheet {
         self.node(id).content
     }
 
-    /// The row a rectangle stands in; none for the whole bin.
-    pub(super) fn row_of(&self, id: Id) -> Option<Id> {
-        let parent = self.node(id).parent;
-        (parent != NONE).then_some(parent)
-    }
-
     /// The way of the row a rectangle stands in.
     fn way_around(&self, id: Id) -> Option<Way> {
         match self.node(self.node(id).parent).content {
@@ -190,7 +191,7 @@ impl Sheet {
     }
 
     /// How many stages of cuts free a rectangle.
-    pub(super) fn stages(&self, id: Id) -> u8 {
+    fn stages(&self, id: Id) -> u8 {
         let mut stages = 0_u8;
         let mut above = self.node(id).parent;
         while above != NONE {
@@ -218,7 +219,7 @@ impl Sheet {
     }
 
     /// The pieces of a row.
-    pub(super) fn row(&self, id: Id) -> impl Iterator<Item = Id> + '_ {
+    fn row(&self, id: Id) -> impl Iterator<Item = Id> + '_ {
         let mut at = self.node(id).first;
         std::iter::from_fn(move || {
             let current = at;
