@@ -9,6 +9,9 @@ use crate::finding::{Finding, Findings};
 use crate::model::{Material, MaterialForm};
 use crate::units::Length;
 
+/// Shorter pieces are no longer safe to hold at a saw (ref: layout-practice#P14 [P]).
+const SMALL: Length = Length::from_mm(300);
+
 /// A size of stock and the part of it that can be used.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Usable {
@@ -94,9 +97,12 @@ pub(super) fn lay_out(
             .zip(costs)
             .map(|(size, cost)| bin(size, kerf, cost))
             .collect(),
+        most_stages: None,
+        small: SMALL.nm(),
     };
-    let (packed, at_least) = pack(&problem);
-    let layouts = packed
+    let packing = pack(&problem);
+    let layouts = packing
+        .bins
         .iter()
         .filter_map(|packed| {
             let size = sizes.get(packed.bin)?;
@@ -106,7 +112,7 @@ pub(super) fn lay_out(
     Some(MaterialPlan {
         material: order.material,
         layouts,
-        at_least,
+        at_least: packing.at_least.bought,
     })
 }
 
@@ -127,6 +133,8 @@ pub(super) fn bin(size: &Usable, kerf: Length, cost: i128) -> Bin {
         along: (length + kerf).nm(),
         across: (width + kerf).nm(),
         cost,
+        limit: None,
+        on_hand: false,
     }
 }
 

@@ -3,7 +3,7 @@
 //! All lengths are in one unit, nanometres or any other. The saw cut and the trim are given once
 //! and folded into the sizes here, as the layouts of a build do it.
 
-use super::packing::{self, Bar, Bin, Cutting, Item, Part, Piece, Problem, Sticks};
+use super::packing::{self, Bar, Bin, Cutting, Item, Part, Piece, Problem, Shop, Sticks};
 
 /// Bars and the lengths that are cut from them.
 #[derive(Clone, Debug, Default)]
@@ -121,6 +121,11 @@ pub struct SheetProblem {
     pub kerf: i64,
     /// Cut off all four edges of every sheet first.
     pub trim: i64,
+    /// At most how many stages of cuts, each of the other way than the one before, free a part;
+    /// any number where nothing is said.
+    pub most_stages: Option<u8>,
+    /// A piece shorter than that is dangerous to hold at a saw.
+    pub small: i64,
 }
 
 /// A size of sheets.
@@ -130,7 +135,7 @@ pub struct SheetStock {
     pub length: i64,
     /// Its width as bought.
     pub width: i64,
-    /// How many there are; any number where nothing is said. Not kept yet.
+    /// How many there are; any number where nothing is said.
     pub limit: Option<usize>,
     /// What one costs, in any one unit.
     pub cost: i128,
@@ -154,8 +159,50 @@ pub struct SheetPacking {
     pub sheets: Vec<CutSheet>,
     /// What they cost.
     pub cost: i128,
-    /// No packing takes fewer sheets.
+    /// No packing of all parts takes fewer sheets.
     pub at_least: i64,
+    /// No packing of all parts costs less.
+    pub least_cost: i128,
+    /// How many of each part lie on no sheet: too large, or more than there are sheets for.
+    pub uncut: Vec<usize>,
+    /// What a shop thinks of it.
+    pub shop: ShopFigures,
+    /// What it thought of the first packing found at that cost.
+    pub first: ShopFigures,
+}
+
+/// What helps at the saw, beside the cost. Of two packings the one with fewer small pieces is
+/// better, then the one with fewer settings, then the one with the larger offcut.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct ShopFigures {
+    /// Cuts of pieces too small to hold.
+    pub small_pieces: usize,
+    /// Settings of fence and stop, each counted once however many sheets need it.
+    pub settings: usize,
+    /// Area of the largest offcut of use, one saw cut added to both its sides.
+    pub offcut: i128,
+}
+
+impl ShopFigures {
+    const fn of(shop: Shop) -> Self {
+        Self {
+            small_pieces: shop.small_pieces,
+            settings: shop.settings,
+            offcut: shop.offcut.0,
+        }
+    }
+
+    /// True where a shop would rather have the other.
+    pub fn is_worse_than(&self, other: &Self) -> bool {
+        let key = |one: &Self| {
+            (
+                one.small_pieces,
+                one.settings,
+                std::cmp::Reverse(one.offcut),
+            )
+        };
+        key(self) > key(other)
+    }
 }
 
 /// A sheet and what is cut from it.
@@ -187,7 +234,7 @@ pub struct PlacedRectangle {
 /// Cuts rectangles from sheets at the least cost that can be found.
 pub fn pack_sheets(problem: &SheetProblem) -> SheetPacking {
     let (kerf, trim) = (problem.kerf, problem.trim);
-    let (packed, at_least) = packing::pack(&Problem {
+    let packed = packing::pack(&Problem {
         items: problem
             .parts
             .iter()
@@ -205,14 +252,22 @@ pub fn pack_sheets(problem: &SheetProblem) -> SheetPacking {
                 along: inside(sheet.length, trim).saturating_add(kerf),
                 across: inside(sheet.width, trim).saturating_add(kerf),
                 cost: sheet.cost,
+                limit: sheet.limit,
+                on_hand: false,
             })
             .collect(),
+        most_stages: problem.most_stages,
+        small: problem.small,
     });
     let mut packing = SheetPacking {
-        at_least,
+        at_least: packed.at_least.bins,
+        least_cost: packed.at_least.cost,
+        uncut: packed.unpacked,
+        shop: ShopFigures::of(packed.shop),
+        first: ShopFigures::of(packed.first),
         ..SheetPacking::default()
     };
-    for one in &packed {
+    for one in &packed.bins {
         packing.cost += problem.sheets.get(one.bin).map_or(0, |sheet| sheet.cost);
         let mut placed = Vec::new();
         for (cell, piece) in one.tree.walk() {

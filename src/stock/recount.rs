@@ -98,8 +98,12 @@ pub fn sheet_faults(problem: &SheetProblem, packing: &SheetPacking) -> Vec<Strin
         }
     }
     for (number, (part, cut)) in problem.parts.iter().zip(&cut).enumerate() {
-        if *cut != part.count {
-            faults.push(format!("part {number}: {cut} cut of {}", part.count));
+        let uncut = packing.uncut.get(number).copied().unwrap_or(0);
+        if cut + uncut != part.count {
+            let asked = part.count;
+            faults.push(format!(
+                "part {number}: {cut} cut, {uncut} uncut of {asked}"
+            ));
         }
     }
     for (number, (sheet, used)) in problem.sheets.iter().zip(&used).enumerate() {
@@ -107,8 +111,15 @@ pub fn sheet_faults(problem: &SheetProblem, packing: &SheetPacking) -> Vec<Strin
             faults.push(format!("{used} sheets of stock {number} are not there"));
         }
     }
-    if i128::from(packing.at_least) > packing.sheets.len() as i128 {
+    let is_whole = packing.uncut.iter().all(|uncut| *uncut == 0);
+    if is_whole && i128::from(packing.at_least) > packing.sheets.len() as i128 {
         faults.push("takes fewer sheets than it could".to_owned());
+    }
+    if is_whole && packing.least_cost > packing.cost {
+        faults.push("costs less than it could".to_owned());
+    }
+    if packing.shop.is_worse_than(&packing.first) {
+        faults.push("is worse to cut than the first one found".to_owned());
     }
     faults
 }

@@ -7,8 +7,10 @@
 //! an instance. A line goes to standard output for each file and orientation: instances, sheets
 //! (their area where there are several sizes), best known, the proven bound, how much over the
 //! best known, seconds in all and of the slowest instance. Every layout is counted again;
-//! `wrong=` tells how many were at fault, and each fault has a line of its own. Then the time for
-//! growing numbers of furniture parts.
+//! `wrong=` tells how many were at fault, and each fault has a line of its own. For sheets the
+//! shop's figures follow, of the first layouts found at that cost and of the chosen ones: settings
+//! of fence and stop, cuts of small pieces, largest offcut as a share of a sheet, and how many of
+//! the chosen ones are better. Then the time for growing numbers of furniture parts.
 #![allow(
     clippy::disallowed_methods,
     clippy::print_stdout,
@@ -19,8 +21,8 @@ use std::path::{Path, PathBuf};
 use std::time::Instant;
 
 use leafwright::stock::plain::{
-    SheetPacking, SheetPart, SheetProblem, SheetStock, StickPart, StickProblem, StickStock,
-    cut_sticks, pack_sheets,
+    SheetPacking, SheetPart, SheetProblem, SheetStock, ShopFigures, StickPart, StickProblem,
+    StickStock, cut_sticks, pack_sheets,
 };
 use leafwright::stock::recount::{sheet_faults, stick_faults};
 use serde_json::Value;
@@ -34,7 +36,7 @@ fn main() {
             measure(&path);
         }
     }
-    for parts in [50, 100, 200, 500, 1000] {
+    for parts in [50, 100, 200, 500, 1000, 10_000] {
         grow(parts);
     }
 }
@@ -97,16 +99,46 @@ struct Line {
     reached: usize,
     seconds: f64,
     slowest: f64,
-    shop: Option<ShopFigures>,
+    shop: Option<Shop>,
     faults: Vec<String>,
 }
 
-/// What a shop asks of a layout besides its sheets.
+/// What a shop asks of layouts of one cost: of the chosen ones and of the first ones found.
 #[derive(Default)]
-struct ShopFigures {
-    settings: i128,
-    offcut: i128,
-    small: i128,
+struct Shop {
+    first: ShopSum,
+    chosen: ShopSum,
+    better: usize,
+}
+
+/// Sums over the instances.
+#[derive(Default)]
+struct ShopSum {
+    settings: usize,
+    small_pieces: usize,
+    /// Share of a sheet that the largest offcut is.
+    offcut: f64,
+}
+
+impl ShopSum {
+    fn add(&mut self, figures: ShopFigures, sheet: f64) {
+        self.settings += figures.settings;
+        self.small_pieces += figures.small_pieces;
+        self.offcut += figures.offcut as f64 / sheet;
+    }
+}
+
+impl Shop {
+    fn add(&mut self, problem: &SheetProblem, packing: &SheetPacking) {
+        let largest = problem
+            .sheets
+            .iter()
+            .map(|sheet| sheet.length * sheet.width);
+        let largest = largest.max().unwrap_or(1) as f64;
+        self.first.add(packing.first, largest);
+        self.chosen.add(packing.shop, largest);
+        self.better += usize::from(packing.first.is_worse_than(&packing.shop));
+    }
 }
 
 impl Line {
@@ -145,20 +177,16 @@ impl Line {
                 "free_oriented",
             ]
         };
-        let several = problem.sheets.len() > 1;
-        let least_area = problem.sheets.iter().map(|sheet| sheet.cost).min();
-        let bound = if several {
-            i128::from(packing.at_least) * least_area.unwrap_or(0)
-        } else {
-            i128::from(packing.at_least)
-        };
-        self.count(packing.cost, bound, best_known(instance, &keys));
-        self.shop_figures(&packing);
-    }
-
-    /// Place for the figures of a shop: the packing does not tell them yet.
-    fn shop_figures(&mut self, _packing: &SheetPacking) {
-        self.shop = None;
+        if packing.uncut.iter().any(|uncut| *uncut > 0) {
+            self.faults_of(instance, &["parts stay uncut".to_owned()]);
+        }
+        self.count(
+            packing.cost,
+            packing.least_cost,
+            best_known(instance, &keys),
+        );
+        let shop = self.shop.get_or_insert_default();
+        shop.add(problem, &packing);
     }
 
     fn time(&mut self, start: Instant) {
@@ -199,8 +227,14 @@ impl Line {
         };
         let shop = self.shop.as_ref().map_or_else(String::new, |shop| {
             format!(
-                " settings={} offcut={} small={}",
-                shop.settings, shop.offcut, shop.small
+                " settings={}->{} small={}->{} offcut={:.1}%->{:.1}% better={}",
+                shop.first.settings,
+                shop.chosen.settings,
+                shop.first.small_pieces,
+                shop.chosen.small_pieces,
+                100.0 * shop.first.offcut / self.instances as f64,
+                100.0 * shop.chosen.offcut / self.instances as f64,
+                shop.better,
             )
         });
         println!(
@@ -308,6 +342,7 @@ fn sheet_problem(file: &Value, instance: &Value) -> Option<SheetProblem> {
         may_turn: false,
         kerf: figure(file, instance, "kerf"),
         trim: figure(file, instance, "trim"),
+        ..SheetProblem::default()
     })
 }
 
@@ -325,9 +360,14 @@ fn grow(parts: usize) {
     let packing = pack_sheets(&problem);
     let seconds = start.elapsed().as_secs_f64();
     println!(
-        "grown parts={parts} seconds={seconds:.3} sheets={} bound={} wrong={}",
+        "grown parts={parts} seconds={seconds:.3} sheets={} bound={} settings={}->{} \
+         small={}->{} wrong={}",
         packing.sheets.len(),
         packing.at_least,
+        packing.first.settings,
+        packing.shop.settings,
+        packing.first.small_pieces,
+        packing.shop.small_pieces,
         usize::from(!sheet_faults(&problem, &packing).is_empty()),
     );
 }
@@ -370,5 +410,7 @@ fn furniture(parts: usize) -> SheetProblem {
         may_turn: true,
         kerf: 3 * MM,
         trim: 0,
+        small: 300 * MM,
+        ..SheetProblem::default()
     }
 }

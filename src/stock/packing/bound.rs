@@ -1,41 +1,119 @@
 //! How few bins could do: bounds that hold for every layout.
 
-use super::{Item, Problem};
+use super::{Bin, Item, Problem};
 
 /// Widths and lengths tried as thresholds; more would sharpen the bound little and cost time.
 const MOST_THRESHOLDS: usize = 24;
 
-/// No layout of the problem uses fewer bins than that.
+/// What no layout of a problem does better.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(in crate::stock) struct Bound {
+    /// No layout takes fewer bins.
+    pub(in crate::stock) bins: i64,
+    /// No layout takes fewer that are not on hand already.
+    pub(in crate::stock) bought: i64,
+    /// No layout costs less.
+    pub(in crate::stock) cost: i128,
+}
+
+/// Bounds of a problem.
 ///
-/// Area alone, and, where all bins are of one size, dual feasible functions (S. P. Fekete and
-/// J. Schepers, Mathematical Methods of Operations Research, 2004): a size over `1 - e` of the
+/// Area alone, and, where all bins to buy are of one size, dual feasible functions (S. P. Fekete
+/// and J. Schepers, Mathematical Methods of Operations Research, 2004): a size over `1 - e` of the
 /// bin counts as the whole of it and a size under `e` as nothing, since nothing wider than `e`
-/// fits beside the former. Items that may turn count in the orientation that claims less.
-pub(in crate::stock) fn at_least(problem: &Problem) -> i64 {
+/// fits beside the former. Items that may turn count in the orientation that claims less. What is
+/// on hand and no larger than a bin to buy holds at most what such a bin would.
+pub(super) fn of(problem: &Problem) -> Bound {
     let needed = |item: &&Item| item.count > 0;
     let items: Vec<Item> = problem.items.iter().filter(needed).copied().collect();
-    if items.is_empty() {
-        return 0;
-    }
-    let Some(largest) = problem.bins.iter().map(|bin| bin.area()).max() else {
-        return 0;
-    };
     let area: i128 = items
         .iter()
         .map(|item| item.area() * item.count as i128)
         .sum();
-    let mut bound = ceiling(area, largest).max(1);
-    if let [bin] = problem.bins.as_slice() {
-        let along = thresholds(&items, bin.along);
-        let across = thresholds(&items, bin.across);
-        for &e in &along {
-            for &f in &across {
-                let claimed = claims(&items, (bin.along, e), (bin.across, f));
-                bound = bound.max(ceiling(claimed, bin.area()));
-            }
+    if area == 0 || problem.bins.is_empty() {
+        return Bound::default();
+    }
+    let mut bound = Bound {
+        bins: whole(cheapest(&problem.bins, area, |_| 1)).max(1),
+        bought: whole(cheapest(&problem.bins, area, |bin| {
+            i128::from(!bin.on_hand)
+        })),
+        cost: cheapest(&problem.bins, area, |bin| bin.cost),
+    };
+    let mut bought = problem.bins.iter().filter(|bin| !bin.on_hand);
+    if let (Some(bin), None) = (bought.next(), bought.next()) {
+        let on_hand = || problem.bins.iter().filter(|bin| bin.on_hand);
+        let is_smaller = |other: &Bin| other.along <= bin.along && other.across <= bin.across;
+        if on_hand().all(is_smaller) {
+            let limits = on_hand().map(|bin| bin.limit.unwrap_or(usize::MAX));
+            let there = limits.fold(0, usize::saturating_add);
+            let bins = claimed_bins(&items, bin);
+            bound.bins = bound.bins.max(bins);
+            let rest = bins.saturating_sub(i64::try_from(there).unwrap_or(i64::MAX));
+            bound.bought = bound.bought.max(rest);
+            bound.cost = bound.cost.max(bin.cost * i128::from(bound.bought));
         }
     }
-    i64::try_from(bound).unwrap_or(i64::MAX)
+    // Every cost is a whole number of these.
+    let unit = problem.bins.iter().map(|bin| bin.cost).fold(0, divisor);
+    if unit > 0 {
+        bound.cost = ceiling(bound.cost, unit) * unit;
+    }
+    bound
+}
+
+fn whole(bins: i128) -> i64 {
+    i64::try_from(bins).unwrap_or(i64::MAX)
+}
+
+/// The greatest common divisor.
+fn divisor(a: i128, b: i128) -> i128 {
+    let (mut a, mut b) = (a, b);
+    while b != 0 {
+        (a, b) = (b, a % b);
+    }
+    a
+}
+
+/// What bins of so much area cost at least: the cheapest for their area first, the last of them
+/// in part, and all of that rounded up.
+fn cheapest(bins: &[Bin], area: i128, cost: impl Fn(&Bin) -> i128) -> i128 {
+    let mut order: Vec<(i128, &Bin)> = bins.iter().map(|bin| (cost(bin), bin)).collect();
+    order.sort_by(|(a, one), (b, other)| {
+        // cost / area, compared crosswise.
+        let left = a.saturating_mul(other.area());
+        left.cmp(&b.saturating_mul(one.area()))
+    });
+    let (mut rest, mut sum) = (area, 0_i128);
+    for (cost, bin) in order {
+        let all = bin.limit.map(|limit| bin.area() * limit as i128);
+        let taken = rest.min(all.unwrap_or(rest));
+        if all == Some(taken) {
+            let limit = bin.limit.unwrap_or(0) as i128;
+            sum = sum.saturating_add(cost.saturating_mul(limit));
+        } else {
+            sum = sum.saturating_add(ceiling(cost.saturating_mul(taken), bin.area()));
+        }
+        rest -= taken;
+        if rest <= 0 {
+            break;
+        }
+    }
+    sum
+}
+
+/// How many bins of one size do, by dual feasible functions.
+fn claimed_bins(items: &[Item], bin: &Bin) -> i64 {
+    let along = thresholds(items, bin.along);
+    let across = thresholds(items, bin.across);
+    let mut bound = 0;
+    for &e in &along {
+        for &f in &across {
+            let claimed = claims(items, (bin.along, e), (bin.across, f));
+            bound = bound.max(ceiling(claimed, bin.area()));
+        }
+    }
+    whole(bound)
 }
 
 fn ceiling(area: i128, bin: i128) -> i128 {
@@ -102,8 +180,11 @@ fn thresholds(items: &[Item], side: i64) -> Vec<i64> {
 
 #[cfg(test)]
 mod tests {
-    use super::super::Bin;
     use super::*;
+
+    fn at_least(problem: &Problem) -> i64 {
+        of(problem).bins
+    }
 
     fn problem(items: &[(i64, i64, usize)], may_turn: bool) -> Problem {
         Problem {
@@ -120,7 +201,10 @@ mod tests {
                 along: 100,
                 across: 100,
                 cost: 1,
+                limit: None,
+                on_hand: false,
             }],
+            ..Problem::default()
         }
     }
 

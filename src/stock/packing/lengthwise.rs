@@ -1,13 +1,14 @@
 //! Boards of which nothing is ripped: items as wide as the bin, cut to length one after the other.
 
-use super::bound::at_least;
+use super::bound::{self, Bound};
+use super::sheet::Sheet;
+use super::shop::Shop;
 use super::sticks::{self, Bar, CutBars, Part, Sticks};
 use super::tree::{Tree, Way};
-use super::{Packed, Problem};
+use super::{Packed, Packing, Problem};
 
-/// Packs a problem whose every item takes the whole width of every bin, and says how few bins
-/// could do. None for other problems.
-pub(super) fn pack(problem: &Problem) -> Option<(Vec<Packed>, i64)> {
+/// Packs a problem whose every item takes the whole width of every bin; none for other problems.
+pub(super) fn pack(problem: &Problem) -> Option<Packing> {
     let width = problem.bins.first()?.across;
     let is_lengthwise = problem.bins.iter().all(|bin| bin.across == width)
         && problem
@@ -32,24 +33,45 @@ pub(super) fn pack(problem: &Problem) -> Option<(Vec<Packed>, i64)> {
             .map(|bin| Bar {
                 length: bin.along,
                 cost: bin.cost,
-                limit: None,
+                limit: bin.limit,
             })
             .collect(),
     });
-    let packed = cutting
+    let bins: Vec<Packed> = cutting
         .bars
         .iter()
         .flat_map(|cut| std::iter::repeat_n(bar(problem, cut), cut.times))
         .collect();
-    let bound = match problem.bins.as_slice() {
-        // Bars that cost nothing are not counted by their cost.
-        [bin] if bin.cost > 0 => {
-            let bars = (cutting.at_least + bin.cost - 1) / bin.cost;
-            i64::try_from(bars).unwrap_or(0)
+    let sheets: Vec<Sheet> = bins
+        .iter()
+        .map(|one| Sheet::of_tree(one.bin, &one.tree))
+        .collect();
+    let shop = Shop::of(problem, &sheets);
+    Some(Packing {
+        bins,
+        at_least: at_least(problem, cutting.at_least),
+        unpacked: cutting.uncut,
+        shop,
+        first: shop,
+    })
+}
+
+/// Bounds that hold for every layout, by the least that all bars cost.
+fn at_least(problem: &Problem, cost: i128) -> Bound {
+    let mut bound = bound::of(problem);
+    bound.cost = bound.cost.max(cost);
+    let mut bought = problem.bins.iter().filter(|bin| !bin.on_hand);
+    if let (Some(bin), None) = (bought.next(), bought.next())
+        && bin.cost > 0
+    {
+        let free = problem.bins.iter().all(|bin| !bin.on_hand || bin.cost == 0);
+        let bars = i64::try_from((bound.cost + bin.cost - 1) / bin.cost).unwrap_or(0);
+        if free {
+            bound.bought = bound.bought.max(bars);
         }
-        _ => 0,
-    };
-    Some((packed, bound.max(at_least(problem))))
+    }
+    bound.bins = bound.bins.max(bound.bought);
+    bound
 }
 
 /// One bar and its crosscuts, the longest item first.
@@ -91,19 +113,23 @@ mod tests {
                 along: 1_000,
                 across: 95,
                 cost: 850,
+                limit: None,
+                on_hand: false,
             }],
+            ..Problem::default()
         }
     }
 
     #[test]
     fn long_pieces_come_first_and_equal_boards_lie_together() {
-        let (packed, bound) = pack(&problem(&[(300, 2), (700, 2), (500, 2)], 95)).unwrap();
+        let packing = pack(&problem(&[(300, 2), (700, 2), (500, 2)], 95)).unwrap();
+        let packed = &packing.bins;
         let boards: Vec<Vec<usize>> = packed
             .iter()
             .map(|one| one.tree.items().collect())
             .collect();
         assert_eq!(boards, vec![vec![1, 0], vec![1, 0], vec![2, 2]]);
-        assert_eq!(bound, 3);
+        assert_eq!(packing.at_least.bought, 3);
         let whole = packed[2].tree.walk();
         assert!(
             whole.iter().all(|(_, piece)| *piece != Piece::Free),

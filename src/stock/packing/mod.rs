@@ -5,19 +5,28 @@
 //! an item that ends at the bin's edge then needs no cut, and every other item carries the kerf
 //! that parts it from its neighbour. Knows no part, no material and no money, only costs.
 //!
-//! `search.rs` tries many constructions and keeps the best; `guillotine.rs` and `strips.rs`
-//! each fill one bin, one after the other; `bound.rs` says how few bins could do. `lengthwise.rs`
-//! takes the problems of one dimension to `sticks/`.
+//! `search.rs` leads: `constructions.rs` gives a first layout (`guillotine.rs` and `strips.rs` each
+//! fill one bin after the other), `goal.rs` looks for cheaper ones, `shop.rs` for one of the same
+//! cost that is better to cut; `bound.rs` says what nobody can do better. `lengthwise.rs` takes the
+//! problems of one dimension to `sticks/`.
 
 mod bound;
+mod chance;
+mod constructions;
+mod goal;
 mod guillotine;
 mod lengthwise;
 mod search;
+mod sheet;
+mod shop;
+mod state;
 mod sticks;
 mod strips;
 mod subset;
 mod tree;
 
+pub(super) use bound::Bound;
+pub(super) use shop::Shop;
 pub(super) use sticks::{Bar, Cutting, Part, Sticks, cut};
 pub(super) use tree::{Cell, Piece, Tree, Way};
 
@@ -63,6 +72,10 @@ pub(super) struct Bin {
     pub(super) across: i64,
     /// What one costs, in any one unit.
     pub(super) cost: i128,
+    /// How many there are; none where any number can be had.
+    pub(super) limit: Option<usize>,
+    /// On hand already: a bound on what is bought does not count it.
+    pub(super) on_hand: bool,
 }
 
 impl Bin {
@@ -76,8 +89,13 @@ impl Bin {
 pub(super) struct Problem {
     /// What is needed.
     pub(super) items: Vec<Item>,
-    /// What it may be cut from, any number of each.
+    /// What it may be cut from.
     pub(super) bins: Vec<Bin>,
+    /// At most how many stages of cuts, each of the other way than the one before, free a
+    /// piece; none where any number may.
+    pub(super) most_stages: Option<u8>,
+    /// A piece shorter than that along the fence is dangerous to hold.
+    pub(super) small: i64,
 }
 
 /// A bin and how it is cut.
@@ -89,11 +107,29 @@ pub(super) struct Packed {
     pub(super) tree: Tree,
 }
 
-/// Packs every item, and says how few bins could do. Items that take the whole width of the
-/// bins are cut to length and nothing else; items that fit in no bin are left out.
-pub(super) fn pack(problem: &Problem) -> (Vec<Packed>, i64) {
-    lengthwise::pack(problem).unwrap_or_else(|| (search::pack(problem), bound::at_least(problem)))
+/// What a problem came to.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Packing {
+    /// The bins.
+    pub(super) bins: Vec<Packed>,
+    /// How many copies of each item lie on none of them: too large, or more than the bins hold.
+    pub(super) unpacked: Vec<usize>,
+    /// No layout of everything takes fewer bins, or costs less.
+    pub(super) at_least: Bound,
+    /// What a shop thinks of the layout.
+    pub(super) shop: Shop,
+    /// And of the first one found at that cost; never less of the one above.
+    pub(super) first: Shop,
 }
+
+/// Packs every item at the least cost that can be found. Items that take the whole width of the
+/// bins are cut to length and nothing else; items that fit in no bin are left out.
+pub(super) fn pack(problem: &Problem) -> Packing {
+    lengthwise::pack(problem).unwrap_or_else(|| search::pack(problem))
+}
+
+/// How an item lies: sizes along and across, and whether it is turned.
+type Pose = (i64, i64, bool);
 
 /// How much is still to be placed, by item.
 type Remaining = Vec<usize>;

@@ -151,6 +151,12 @@ impl Tree {
         (near, Some(far))
     }
 
+    /// Lets an item fill a free cell.
+    pub(super) fn fill(&mut self, id: usize, item: usize, turned: bool) {
+        self.set(id, Piece::Item { item, turned });
+        self.filled += self.cell(id).area();
+    }
+
     /// Puts an item in the near corner of a free cell, the cut of `first` before the other.
     /// Gives the cells that stay free.
     pub(super) fn place(
@@ -193,48 +199,5 @@ impl Tree {
             Piece::Item { item, .. } => Some(*item),
             Piece::Free | Piece::Divided { .. } => None,
         })
-    }
-
-    /// Where an item lies in a corner and both cells beside it stayed free, the cuts may run in
-    /// either order: takes the order that leaves the larger single offcut.
-    pub(super) fn favour_large_offcuts(&mut self) {
-        for id in 0..self.cells.len() {
-            let Some((item, turned, corner, way)) = self.lone_corner(id) else {
-                continue;
-            };
-            let whole = self.cell(id);
-            let largest = |first: Way| {
-                let at = |way| self.cell(corner).divided_by(way);
-                let (near, far) = whole.divide(first, at(first));
-                let (_, side) = near.divide(first.other(), at(first.other()));
-                far.area().max(side.area())
-            };
-            if largest(way.other()) > largest(way) {
-                let corner = self.cell(corner);
-                self.set(id, Piece::Free);
-                self.filled -= corner.area();
-                self.place(id, item, (corner.along, corner.across, turned), way.other());
-            }
-        }
-    }
-
-    /// The item of a cell that holds nothing but one item in its corner, cut out by two cuts.
-    fn lone_corner(&self, id: usize) -> Option<(usize, bool, usize, Way)> {
-        let Piece::Divided { way, near, far, .. } = self.piece(id) else {
-            return None;
-        };
-        let Piece::Divided {
-            near: corner,
-            far: side,
-            ..
-        } = self.piece(near)
-        else {
-            return None;
-        };
-        let free = self.piece(far) == Piece::Free && self.piece(side) == Piece::Free;
-        match self.piece(corner) {
-            Piece::Item { item, turned } if free => Some((item, turned, corner, way)),
-            Piece::Item { .. } | Piece::Free | Piece::Divided { .. } => None,
-        }
     }
 }
