@@ -8,7 +8,9 @@ use super::joint::{Bench, grow, half_lap, items_of, make, strips};
 use super::parts::gather_parts;
 use super::piece::Piece;
 use super::steps::gather_steps;
-use super::types::{Build, Contact, Hardware, HardwareId, Joint, JointKind, PlacedId};
+use super::types::{
+    Build, Contact, ContinuousGrain, Hardware, HardwareId, Joint, JointKind, PlacedId,
+};
 use crate::finding::{Finding, Findings, Outcome};
 use crate::geometry::{Axis, Interval};
 use crate::model::{JoinDesign, Model};
@@ -61,8 +63,22 @@ pub(super) fn assemble(model: &Model) -> Outcome<Build> {
         joints,
         hardware: model.hardware.clone(),
         supplies: model.supplies.clone(),
+        continuous: Vec::new(),
         steps: Vec::new(),
     };
+    build.continuous = model
+        .continuous
+        .iter()
+        .map(|run| ContinuousGrain {
+            parts: run
+                .pieces
+                .iter()
+                .filter_map(|piece| Some(build.piece(*piece)?.part))
+                .collect(),
+            along: run.along,
+            span: run.span,
+        })
+        .collect();
     gather_steps(model, &parts.first_of, &mut build);
     Outcome {
         value: build,

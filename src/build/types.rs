@@ -28,10 +28,24 @@ pub struct Build {
     pub hardware: Vec<Hardware>,
     /// Glue, finish and abrasives, by [`SupplyId`].
     pub supplies: Vec<Supply>,
+    /// Parts that are cut side by side from one blank.
+    pub continuous: Vec<ContinuousGrain>,
     /// Steps, in order.
     pub steps: Vec<Step>,
     /// The stretch of the world that the whole build fills; none without a placed part.
     pub overall: Option<[Interval; 3]>,
+}
+
+/// Pieces over which the grain runs on: cut side by side from one blank.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct ContinuousGrain {
+    /// The part that each piece is, in order.
+    pub parts: Vec<PartId>,
+    /// One after the other along the grain, not beside each other across it.
+    pub along: bool,
+    /// Where it is written.
+    #[serde(skip)]
+    pub span: Span,
 }
 
 impl Build {

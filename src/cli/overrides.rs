@@ -61,6 +61,7 @@ fn declares(tree: &Tree, name: &str) -> bool {
         | Statement::Load(_)
         | Statement::Clearance(_)
         | Statement::Hold(_)
+        | Statement::Continuous(_)
         | Statement::Supply(_)
         | Statement::Require(_) => false,
     })

@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 use crate::build::Build;
 use crate::display::{Area, Ends, Face, Figure, Mark, PT_PER_MM, Path, Pen, Spot, Tone};
 use crate::model::Grain;
-use crate::stock::{Layout, Placement, Stock};
+use crate::stock::{CutDirection, Layout, Placement, Stock};
 use crate::text::{Anchor, Fonts, TextStyle, shape_line, text_mark};
 use crate::units::{Length, Precision};
 
@@ -29,6 +29,11 @@ const BLANK: Tone = Tone::grey(0.88);
 /// Letters of parts and figures of sizes, in points.
 const LETTER: f64 = 10.0;
 const FIGURE: f64 = 7.5;
+/// The number of a setting on its cut, and the disc it stands on, in points.
+const NUMBER: f64 = 6.5;
+const DISC: f64 = 4.3;
+/// From the beginning of a cut to the middle of its disc, in points.
+const ALONG_CUT: f64 = 7.0;
 
 /// The figures of all layouts, by the names the plan gives them.
 pub fn cutting_layouts(fonts: &Fonts, build: &Build, stock: &Stock) -> BTreeMap<String, Figure> {
@@ -50,6 +55,7 @@ fn cutting_layout(fonts: &Fonts, build: &Build, layout: &Layout) -> Figure {
         sheet.blank(placement, &mut marks);
     }
     sheet.offcuts(&mut marks);
+    sheet.numbers(&mut marks);
     sheet.measures(&mut marks);
     let whole = sheet.whole();
     Figure {
@@ -154,6 +160,54 @@ impl<'a> Sheet<'a> {
         for offcut in &self.layout.offcuts {
             let area = self.area(offcut.x, offcut.y, offcut.length, offcut.width);
             self.lines(area, None, [offcut.length, offcut.width], marks);
+        }
+    }
+
+    /// On every cut the number of its setting, in the order of the list below the figure. A cut
+    /// too short for its disc carries none.
+    fn numbers(&self, marks: &mut Vec<Mark>) {
+        let settings = self.layout.settings();
+        let style = TextStyle::new(Face::Bold, NUMBER);
+        let mut discs: Vec<Spot> = Vec::new();
+        let half_kerf = self.layout.kerf / 2;
+        for cut in &self.layout.cuts {
+            let number = settings
+                .iter()
+                .position(|one| one.direction == cut.direction && one.at == cut.setting);
+            let Some(number) = number else { continue };
+            let middle = cut.at + half_kerf;
+            let (start, run, way) = match cut.direction {
+                CutDirection::Rip => {
+                    let area = self.area(cut.from, middle, cut.to - cut.from, Length::ZERO);
+                    (Spot::new(area.x, area.y), area.width, (1.0, 0.0))
+                }
+                CutDirection::Crosscut => {
+                    let area = self.area(middle, cut.from, Length::ZERO, cut.to - cut.from);
+                    (Spot::new(area.x, area.y), area.height, (0.0, 1.0))
+                }
+            };
+            let is_clear = |spot: Spot| {
+                let far = |disc: &Spot| libm::hypot(disc.x - spot.x, disc.y - spot.y) > 2.2 * DISC;
+                discs.iter().all(far)
+            };
+            let places = [ALONG_CUT, ALONG_CUT + 2.5 * DISC, run - ALONG_CUT];
+            let spots = places.map(|along| start.shifted(way.0 * along, way.1 * along));
+            let fitting = spots.into_iter().find(|spot| is_clear(*spot));
+            let Some(spot) = fitting.filter(|_| run > 2.0 * ALONG_CUT) else {
+                continue;
+            };
+            discs.push(spot);
+            marks.push(Mark::Fill {
+                path: Path::circle(spot, DISC),
+                tone: Tone::WHITE,
+            });
+            marks.push(Mark::Stroke {
+                path: Path::circle(spot, DISC),
+                pen: pen(0.18),
+            });
+            let below = spot.shifted(0.0, NUMBER * 0.36);
+            let text = (number + 1).to_string();
+            marks.push(text_mark(self.fonts, &style, Anchor::Middle, below, &text));
         }
     }
 

@@ -11,6 +11,8 @@ super::row! {
         material: String,
         /// The sheet or board, counted from 1 within its material, in the order to cut them.
         number: usize,
+        /// True for an offcut on hand.
+        on_hand: bool,
         /// Its size as bought, in millimetres.
         stock_length_mm: f64,
         stock_width_mm: f64,
@@ -46,6 +48,7 @@ pub(super) fn rows(build: &Build, stock: &Stock) -> Vec<Row> {
             let sheet = Row {
                 material: title.unwrap_or_default().to_owned(),
                 number: index + 1,
+                on_hand: layout.on_hand,
                 stock_length_mm: mm(layout.size[0]),
                 stock_width_mm: mm(layout.size[1]),
                 kerf_mm: mm(layout.kerf),

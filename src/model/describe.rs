@@ -1,19 +1,15 @@
-//! Materials, hardware and the plan block, with their values worked out.
+//! Hardware and the plan block, with their values worked out.
 
 use super::evaluate::Evaluator;
 use super::findings::{LACKING, NOT_POSITIVE, PLAN_BLOCK, SAID_TWICE, WORD_OUT_OF_PLACE};
 use super::hardware::{Hardware, HardwareKind};
 use super::head::{Paper, PlanHead, Projection, Revision, User};
-use super::material::{Grain, Material, MaterialForm, Sawn, StockPiece};
 use super::names::nearest_of;
 use crate::finding::Finding;
 use crate::source::Span;
-use crate::syntax::tree::{self, HardwareSettingKind, MaterialSetting, Name, PlanSetting};
+use crate::syntax::tree::{self, HardwareSettingKind, Name, PlanSetting};
 use crate::units::Length;
-use crate::wood::{Wood, WoodScrew};
-
-/// The saw cut where a material states none (ref: layout-practice#P15 [P], standard blade).
-const USUAL_KERF: Length = Length::from_nm(3_200_000);
+use crate::wood::WoodScrew;
 
 impl Evaluator<'_> {
     /// The plan block.
@@ -165,141 +161,9 @@ impl Evaluator<'_> {
         self.tell(Finding::new(&SAID_TWICE, second, message).related(first, "given here first"));
     }
 
-    /// A material.
-    pub(super) fn material(&self, index: usize) -> Option<Material> {
-        let declared = *self.all.materials.get(index)?;
-        let mut material = Material {
-            name: declared.name.value.clone(),
-            title: declared.name.value.clone(),
-            form: self.form(index)?,
-            stock: Vec::new(),
-            kerf: USUAL_KERF,
-            trim: Length::ZERO,
-            grain: Grain::AlongLength,
-            density: None,
-            species: None,
-            sawn: Sawn::default(),
-            span: declared.span,
-        };
-        for setting in &declared.settings {
-            match setting {
-                MaterialSetting::Name(text) => material.title.clone_from(&text.value),
-                MaterialSetting::Kerf(kerf) => {
-                    material.kerf = self.length_from_zero(kerf, None, "the kerf")?;
-                }
-                MaterialSetting::Trim(trim) => {
-                    material.trim = self.length_from_zero(trim, None, "the trim")?;
-                }
-                MaterialSetting::Density(density) => material.density = self.density(density),
-                MaterialSetting::Grain(word) => match word.value.as_str() {
-                    "length" => material.grain = Grain::AlongLength,
-                    "none" => material.grain = Grain::None,
-                    _ => self.tell_word(word, "a direction of grain", &["along length", "none"]),
-                },
-                MaterialSetting::Stock {
-                    length,
-                    width,
-                    price,
-                    span,
-                } => {
-                    let piece = StockPiece {
-                        length: self.positive_length(length, None, "the length of the stock")?,
-                        width: match (width, material.form) {
-                            (Some(width), MaterialForm::Sheet { .. }) => {
-                                self.positive_length(width, None, "the width of the stock")?
-                            }
-                            (None, MaterialForm::Sheet { .. }) => {
-                                self.tell_lacking(
-                                    *span,
-                                    "a sheet's stock has a length and a width",
-                                    "write `stock 2440 mm by 1220 mm`",
-                                );
-                                return None;
-                            }
-                            (_, MaterialForm::Board { width, .. }) => width,
-                            (_, MaterialForm::Round { diameter }) => diameter,
-                        },
-                        price: price.as_ref().and_then(|price| self.money(price)),
-                        span: *span,
-                    };
-                    material.stock.push(piece);
-                }
-                MaterialSetting::Species(word) => match Wood::by_word(&word.value) {
-                    Some(_) => material.species = Some(word.value.clone()),
-                    None => {
-                        let known: Vec<&str> = Wood::words().collect();
-                        self.tell_word(word, "a species or panel with known figures", &known);
-                    }
-                },
-                MaterialSetting::Sawn(word) => match word.value.as_str() {
-                    "flat" => material.sawn = Sawn::Flat,
-                    "quarter" => material.sawn = Sawn::Quarter,
-                    _ => self.tell_word(word, "a way of sawing", &["flat", "quarter"]),
-                },
-                MaterialSetting::Thickness(_)
-                | MaterialSetting::Section(..)
-                | MaterialSetting::Diameter(_)
-                | MaterialSetting::Allow(_) => {}
-            }
-        }
-        material.density = material
-            .density
-            .or_else(|| material.wood()?.density_kg_m3());
-        if material.stock.is_empty() {
-            let message = format!("`{}` does not say how it is sold", material.name);
-            self.tell_lacking(declared.name.span, &message, "add a line `stock 2440 mm by 1220 mm price 79.00 EUR`, or `stock 2400 mm` for a board");
-        }
-        Some(material)
-    }
-
     /// Notes that something is lacking.
     pub(super) fn tell_lacking(&self, span: Span, message: &str, remedy: &str) {
         self.tell(Finding::new(&LACKING, span, message).remedy(remedy));
-    }
-
-    fn form(&self, index: usize) -> Option<MaterialForm> {
-        let declared = *self.all.materials.get(index)?;
-        let has = |wanted: fn(&MaterialSetting) -> bool| declared.settings.iter().any(wanted);
-        let thick = has(|s| matches!(s, MaterialSetting::Thickness(_)));
-        let section = has(|s| matches!(s, MaterialSetting::Section(..)));
-        let round = has(|s| matches!(s, MaterialSetting::Diameter(_)));
-        match declared.kind.value.as_str() {
-            "sheet" if thick && !section && !round => {
-                let thickness = self.material_thickness(index)?;
-                Some(MaterialForm::Sheet { thickness })
-            }
-            "sheet" => {
-                self.tell_lacking(
-                    declared.name.span,
-                    "a sheet has a thickness, and neither section nor diameter",
-                    "write `thickness 18 mm`",
-                );
-                None
-            }
-            "bar" if round && !thick && !section => {
-                let diameter = self.material_thickness(index)?;
-                Some(MaterialForm::Round { diameter })
-            }
-            "board" | "bar" if section && !thick && !round => {
-                let (a, b) = (self.material_thickness(index)?, self.material_width(index)?);
-                Some(MaterialForm::Board {
-                    thickness: a,
-                    width: b,
-                })
-            }
-            "board" | "bar" => {
-                self.tell_lacking(declared.name.span, "a board or bar has one section, or a round bar one diameter", "write `section 20 mm by 95 mm`, thickness first, or `diameter 12 mm` for a bar");
-                None
-            }
-            _ => {
-                self.tell_word(
-                    &declared.kind,
-                    "a form of material",
-                    &["sheet", "board", "bar"],
-                );
-                None
-            }
-        }
     }
 
     /// An item of hardware.

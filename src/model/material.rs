@@ -34,6 +34,12 @@ pub struct Material {
     pub species: Option<String>,
     /// How the rings of a board lie.
     pub sawn: Sawn,
+    /// How often the saw cuts of a sheet may change between ripping and crosscutting.
+    pub stages: Option<u8>,
+    /// Boards bought beside those that are laid out, and for how many of them.
+    pub defects: Option<(i64, i64)>,
+    /// How it is measured and paid, where it is lumber.
+    pub lumber: Lumber,
     /// Where it is written.
     #[serde(skip)]
     pub span: Span,
@@ -53,7 +59,9 @@ impl Material {
     /// Thickness of what is bought: of a sheet, of a board; the diameter of a round bar.
     pub fn thickness(&self) -> Length {
         match self.form {
-            MaterialForm::Sheet { thickness } | MaterialForm::Board { thickness, .. } => thickness,
+            MaterialForm::Sheet { thickness }
+            | MaterialForm::Board { thickness, .. }
+            | MaterialForm::Lumber { thickness } => thickness,
             MaterialForm::Round { diameter } => diameter,
         }
     }
@@ -74,11 +82,64 @@ pub enum MaterialForm {
         /// The larger size of its section.
         width: Length,
     },
+    /// Boards of random width, bought by volume or surface.
+    Lumber {
+        /// Their thickness as sawn, before they are planed.
+        thickness: Length,
+    },
     /// A round bar or dowel.
     Round {
         /// Its diameter.
         diameter: Length,
     },
+}
+
+/// How lumber of random widths is measured and paid.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Lumber {
+    /// How much longer and wider than the part a piece is sawn (ref: layout-practice#P17 [P]: 25
+    /// to 50 mm and 6 mm).
+    pub allowance: [Length; 2],
+    /// How much is lost for how much that stays (ref: layout-practice#P18 [P]: 20 to 30 %).
+    pub waste: (i64, i64),
+    /// Price of one measure.
+    pub price: Option<(Money, LumberMeasure)>,
+}
+
+impl Default for Lumber {
+    fn default() -> Self {
+        Self {
+            allowance: [Length::from_mm(40), Length::from_mm(6)],
+            waste: (3, 10),
+            price: None,
+        }
+    }
+}
+
+/// What lumber is paid by.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum LumberMeasure {
+    /// The cubic metre.
+    CubicMetre,
+    /// The square metre of one broad side.
+    SquareMetre,
+    /// 144 cubic inches as sawn.
+    BoardFoot,
+}
+
+impl LumberMeasure {
+    /// All measures.
+    pub const ALL: [Self; 3] = [Self::CubicMetre, Self::SquareMetre, Self::BoardFoot];
+
+    /// The author's word.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::CubicMetre => "m3",
+            Self::SquareMetre => "m2",
+            Self::BoardFoot => "board_foot",
+        }
+    }
 }
 
 /// How the rings of a board lie to its face; decides how much it moves across its width.
@@ -100,7 +161,7 @@ pub enum Grain {
     None,
 }
 
-/// A piece as sold.
+/// A piece as sold or on hand; of lumber, the largest board to be had.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct StockPiece {
     /// Its length.
@@ -109,6 +170,10 @@ pub struct StockPiece {
     pub width: Length,
     /// Price of one.
     pub price: Option<Money>,
+    /// How many there are; none where any number can be had.
+    pub count: Option<i64>,
+    /// An offcut on hand: nothing to buy.
+    pub on_hand: bool,
     /// Where it is written.
     #[serde(skip)]
     pub span: Span,

@@ -20,6 +20,7 @@ mod join;
 mod kinds;
 mod locate;
 mod material;
+mod material_lines;
 mod names;
 mod overrides;
 mod part;
@@ -43,7 +44,9 @@ pub use grid::ProofTriangle;
 pub use hardware::{Hardware, HardwareId, HardwareKind};
 pub use head::{Paper, PlanHead, Projection, Revision, User};
 pub use join::{JoinDesign, JointKind};
-pub use material::{Grain, Material, MaterialForm, MaterialId, Sawn, StockPiece};
+pub use material::{
+    Grain, Lumber, LumberMeasure, Material, MaterialForm, MaterialId, Sawn, StockPiece,
+};
 pub use overrides::Overrides;
 pub use part::{
     ArrisForm, Band, Feature, FeatureShape, GridPattern, HolePurpose, Holes, PartDesign, PartId,
@@ -53,7 +56,7 @@ pub use place::{PlacedId, Placement};
 pub use require::Requirement;
 pub use step::{Pull, Said, SaidPiece, SignalWord, StepDesign};
 pub use supply::{Supply, SupplyId, SupplyKind};
-pub use uses::{Allowance, Clearance, Held, Load};
+pub use uses::{Allowance, Clearance, Continuous, Held, Load};
 
 /// Everything a source describes, worked out.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -76,6 +79,8 @@ pub struct Model {
     pub steps: Vec<StepDesign>,
     /// What the author requires.
     pub requirements: Vec<Requirement>,
+    /// Pieces whose grain runs on from one to the next.
+    pub continuous: Vec<Continuous>,
     /// Loads on pieces.
     pub loads: Vec<Load>,
     /// Gaps between what moves.

@@ -6,8 +6,8 @@ use super::findings::NAME_TWICE;
 use crate::finding::{Finding, Findings};
 use crate::source::Span;
 use crate::syntax::tree::{
-    Clearance, Hardware, Hold, Join, Let, Load, Material, Name, Param, Part, Place, PlanBlock,
-    Require, Statement, Step, Supply, Tree,
+    Clearance, Continuous, Hardware, Hold, Join, Let, Load, Material, Name, Param, Part, Place,
+    PlanBlock, Require, Statement, Step, Supply, Tree,
 };
 
 /// The statements of a tree, sorted by kind, each in the order of the text.
@@ -26,6 +26,7 @@ pub(super) struct Declarations<'t> {
     pub(super) loads: Vec<&'t Load>,
     pub(super) clearances: Vec<&'t Clearance>,
     pub(super) holds: Vec<&'t Hold>,
+    pub(super) continuous: Vec<&'t Continuous>,
     pub(super) supplies: Vec<&'t Supply>,
     names: BTreeMap<&'t str, (Declared, Span)>,
 }
@@ -87,6 +88,7 @@ impl<'t> Declarations<'t> {
                 Statement::Load(load) => all.loads.push(load),
                 Statement::Clearance(clearance) => all.clearances.push(clearance),
                 Statement::Hold(hold) => all.holds.push(hold),
+                Statement::Continuous(run) => all.continuous.push(run),
             }
         }
         all

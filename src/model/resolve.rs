@@ -13,6 +13,7 @@ use super::part::{Band, PartId};
 use super::place::{PlacedId, Placement};
 use super::step::{Pull, SignalWord, StepDesign};
 use super::supply::SupplyId;
+use super::uses::Continuous;
 use super::uses::{Load, allowances};
 use super::wording::PartNumbers;
 use super::{Model, Overrides};
@@ -75,6 +76,19 @@ pub(super) fn resolve(tree: &Tree, overrides: &Overrides) -> Outcome<Model> {
         .requires
         .iter()
         .filter_map(|require| evaluator.requirement(require))
+        .collect();
+    model.continuous = all
+        .continuous
+        .iter()
+        .map(|run| Continuous {
+            pieces: evaluator
+                .placed(&run.pieces, &numbers)
+                .into_iter()
+                .map(|(piece, _)| piece)
+                .collect(),
+            along: run.along,
+            span: run.span,
+        })
         .collect();
     model.loads = all
         .loads

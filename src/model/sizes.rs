@@ -73,6 +73,12 @@ impl<'t> Evaluator<'t> {
             MaterialSetting::Diameter(size) => self.positive_length(size, None, "the diameter"),
             MaterialSetting::Name(_)
             | MaterialSetting::Stock { .. }
+            | MaterialSetting::Offcut { .. }
+            | MaterialSetting::Price(..)
+            | MaterialSetting::Waste(..)
+            | MaterialSetting::Allowance(..)
+            | MaterialSetting::Defects(..)
+            | MaterialSetting::Stages(_)
             | MaterialSetting::Kerf(_)
             | MaterialSetting::Trim(_)
             | MaterialSetting::Grain(_)
@@ -92,6 +98,12 @@ impl<'t> Evaluator<'t> {
             MaterialSetting::Name(_)
             | MaterialSetting::Thickness(_)
             | MaterialSetting::Stock { .. }
+            | MaterialSetting::Offcut { .. }
+            | MaterialSetting::Price(..)
+            | MaterialSetting::Waste(..)
+            | MaterialSetting::Allowance(..)
+            | MaterialSetting::Defects(..)
+            | MaterialSetting::Stages(_)
             | MaterialSetting::Kerf(_)
             | MaterialSetting::Trim(_)
             | MaterialSetting::Grain(_)
@@ -218,12 +230,12 @@ impl<'t> Evaluator<'t> {
     fn size_from_material(&self, part: &'t Part, axis: PartAxis) -> Option<Length> {
         let material = self.material_of(part)?;
         match axis {
-            PartAxis::Thickness => {
+            PartAxis::Thickness if !self.is_lumber(material) => {
                 let layers = self.layers(part)?;
                 Some(self.material_thickness(material)? * layers)
             }
             PartAxis::Width if self.states_section(material) => self.material_width(material),
-            PartAxis::Length | PartAxis::Width => {
+            PartAxis::Length | PartAxis::Width | PartAxis::Thickness => {
                 let message = format!("`{}` has no {}", part.name.value, axis.word());
                 self.tell(
                     Finding::new(&LACKING, part.name.span, message)
@@ -232,6 +244,11 @@ impl<'t> Evaluator<'t> {
                 None
             }
         }
+    }
+
+    fn is_lumber(&self, material: usize) -> bool {
+        let declared = self.all.materials.get(material);
+        declared.is_some_and(|material| material.kind.value == "lumber")
     }
 
     fn states_section(&self, material: usize) -> bool {

@@ -43,6 +43,17 @@ pub struct Clearance {
     pub span: Span,
 }
 
+/// Pieces that are cut side by side from one blank, so that the grain runs on over them.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Continuous {
+    /// The pieces, in order.
+    pub pieces: Vec<PlacedId>,
+    /// One after the other along the grain, not beside each other across it.
+    pub along: bool,
+    /// Where it is written.
+    pub span: Span,
+}
+
 /// A thing that must go in.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Held {
@@ -212,6 +223,7 @@ fn allow_lines(statement: &Statement, whole: Span) -> (Span, Vec<&tree::Allow>) 
         | Statement::Require(_)
         | Statement::Load(_)
         | Statement::Clearance(_)
-        | Statement::Hold(_) => (whole, Vec::new()),
+        | Statement::Hold(_)
+        | Statement::Continuous(_) => (whole, Vec::new()),
     }
 }

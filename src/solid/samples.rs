@@ -8,7 +8,7 @@ use crate::geometry::{
     Contour, ContourPiece, Direction, Handedness, Interval, Orientation, PlanePoint, Side,
 };
 use crate::model::{
-    ArrisForm, Feature, FeatureShape, Grain, HolePurpose, Holes, Material, MaterialForm,
+    ArrisForm, Feature, FeatureShape, Grain, HolePurpose, Holes, Lumber, Material, MaterialForm,
     MaterialId, PartId, Pocket, PocketKind, PocketScrewHole, Sawn,
 };
 use crate::source::Span;
@@ -104,6 +104,9 @@ fn material(name: &str, form: MaterialForm) -> Material {
         density: None,
         species: None,
         sawn: Sawn::Flat,
+        stages: None,
+        defects: None,
+        lumber: Lumber::default(),
         span: Span::default(),
     }
 }
@@ -138,6 +141,7 @@ pub(crate) fn empty(title: &str) -> Build {
         joints: Vec::new(),
         hardware: Vec::new(),
         supplies: Vec::new(),
+        continuous: Vec::new(),
         steps: Vec::new(),
         overall: None,
     }

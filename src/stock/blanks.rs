@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use super::continuous;
 use super::findings;
 use super::types::Blank;
 use crate::build::{Build, Part};
@@ -23,9 +24,9 @@ pub(super) struct Order {
 }
 
 /// The blanks of one part.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub(super) struct Demand {
-    /// The part.
+    /// The part; the first one of a run.
     pub(super) part: PartId,
     /// How many blanks.
     pub(super) pieces: usize,
@@ -37,16 +38,35 @@ pub(super) struct Demand {
     pub(super) turned: bool,
     /// May be laid the other way.
     pub(super) may_turn: bool,
+    /// The parts that are cut out of it side by side; empty where it becomes one part.
+    pub(super) run: Option<Run>,
+}
+
+/// Pieces that lie side by side in one blank.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) struct Run {
+    /// One after the other along the stock, not across it.
+    pub(super) along: bool,
+    /// The pieces, in order; none of them is a run.
+    pub(super) members: Vec<Demand>,
 }
 
 /// What is sawn for a part, where that is not the finished piece: layers to glue up, one piece
 /// with something to trim, or one that is smaller by the edge band that comes on it.
 ///
 /// Laminated blanks are cut over-long and over-wide and trimmed after the glue has cured
-/// (ref: layout-practice#P10 [P]).
+/// (ref: layout-practice#P10 [P]), lumber to be planed and jointed
+/// (ref: layout-practice#P17 [P]).
 pub(super) fn rough(part: &Part, material: &Material) -> Option<Blank> {
     let layers = part.layers.max(1);
-    if layers == 1 && !part.oversize.is_positive() && part.bands.is_empty() {
+    let allowance = match material.form {
+        MaterialForm::Lumber { .. } => material.lumber.allowance,
+        MaterialForm::Sheet { .. } | MaterialForm::Board { .. } | MaterialForm::Round { .. } => {
+            [Length::ZERO; 2]
+        }
+    };
+    let is_sawn_to_size = allowance == [Length::ZERO; 2] && !part.oversize.is_positive();
+    if layers == 1 && is_sawn_to_size && part.bands.is_empty() {
         return None;
     }
     let [length, width, _] = part.size();
@@ -59,8 +79,8 @@ pub(super) fn rough(part: &Part, material: &Material) -> Option<Blank> {
         pieces: part.pieces().saturating_mul(layers),
         layers,
         size: [
-            length + more - banded(PartAxis::Length),
-            width + more - banded(PartAxis::Width),
+            length + more + allowance[0] - banded(PartAxis::Length),
+            width + more + allowance[1] - banded(PartAxis::Width),
             material.thickness(),
         ],
     })
@@ -79,6 +99,7 @@ pub(super) fn orders(build: &Build, findings: &mut Findings) -> Vec<Order> {
             orders.entry(part.material).or_default().push(demand);
         }
     }
+    continuous::join(build, &mut orders, findings);
     orders
         .into_iter()
         .filter(|(id, demands)| is_countable(build, *id, demands, findings))
@@ -110,6 +131,7 @@ fn demand(id: PartId, part: &Part, material: &Material) -> Demand {
         across,
         turned,
         may_turn,
+        run: None,
     }
 }
 

@@ -20,7 +20,7 @@ pub(super) fn lay_out(
     let (width, is_round) = match material.form {
         MaterialForm::Board { width, .. } => (width, false),
         MaterialForm::Round { diameter } => (diameter, true),
-        MaterialForm::Sheet { .. } => return None,
+        MaterialForm::Sheet { .. } | MaterialForm::Lumber { .. } => return None,
     };
     let trim = material.trim.max(Length::ZERO);
     let sizes = material
@@ -41,7 +41,7 @@ pub(super) fn lay_out(
         .demands
         .iter()
         .filter_map(|demand| {
-            let demand = lengthwise(build, *demand, width, is_round);
+            let demand = lengthwise(build, demand.clone(), width, is_round);
             let fault = fault(build, material, &demand, width, &sizes);
             let fits = fault.is_none();
             if let Some(fault) = fault {
@@ -50,7 +50,7 @@ pub(super) fn lay_out(
             fits.then_some(demand)
         })
         .collect();
-    layout::lay_out(material, order, &demands, &sizes, findings)
+    layout::lay_out(build, material, order, &demands, &sizes, findings)
 }
 
 /// The blank as it lies on the board: a round bar has no width to rip, and nothing is turned on

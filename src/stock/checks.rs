@@ -18,7 +18,7 @@ use crate::units::{Length, Money};
 type Rectangle = (i64, i64, i64, i64);
 
 /// What is wrong with the layouts of a build, if anything.
-fn faults(build: &Build, stock: &Stock) -> Vec<String> {
+pub(super) fn faults(build: &Build, stock: &Stock) -> Vec<String> {
     let mut faults = Vec::new();
     let mut cut: BTreeMap<PartId, i64> = BTreeMap::new();
     for layout in stock.plans().flat_map(|plan| &plan.layouts) {
@@ -55,7 +55,9 @@ fn check_layout(material: &Material, layout: &Layout, faults: &mut Vec<String>) 
     let kerf = material.kerf.nm();
     let (ends, edges) = match material.form {
         MaterialForm::Sheet { .. } => (material.trim.nm(), material.trim.nm()),
-        MaterialForm::Board { .. } | MaterialForm::Round { .. } => (material.trim.nm(), 0),
+        MaterialForm::Board { .. } | MaterialForm::Round { .. } | MaterialForm::Lumber { .. } => {
+            (material.trim.nm(), 0)
+        }
     };
     let [length, width] = layout.size.map(Length::nm);
     let parts: Vec<Rectangle> = layout
@@ -159,11 +161,11 @@ fn replay_cuts(
     }
 }
 
-fn codes(findings: &Findings) -> Vec<&'static str> {
+pub(super) fn codes(findings: &Findings) -> Vec<&'static str> {
     findings.iter().map(|finding| finding.page.code).collect()
 }
 
-fn only(plans: &[MaterialPlan]) -> &MaterialPlan {
+pub(super) fn only(plans: &[MaterialPlan]) -> &MaterialPlan {
     assert_eq!(plans.len(), 1);
     &plans[0]
 }
@@ -263,11 +265,13 @@ fn strips_are_ripped_side_by_side() {
     assert!(rips.count() >= 2);
 }
 
-fn size(length: i64, width: i64, cents: i64) -> StockPiece {
+pub(super) fn size(length: i64, width: i64, cents: i64) -> StockPiece {
     StockPiece {
         length: mm(length),
         width: mm(width),
         price: Some(euro(cents)),
+        count: None,
+        on_hand: false,
         span: Span::default(),
     }
 }

@@ -527,4 +527,165 @@ finding_pages! {
     /// (ref: layout-practice#P15 [P]).
     T010 KERF_WIDER_THAN_PART Warning "saw cut wider than the part"
         "a strip thinner than the blade is grabbed or thrown by it";
+
+    /// A part of lumber is nearly as thick as the lumber is sawn. Both faces of a rough board are planed
+    /// before it is used; what is thinner than that stays rough, or hollow in the middle.
+    ///
+    /// ```wright,bad
+    /// plan "Shelf" {
+    ///     revision "A" on 2026-03-01 "First issue"
+    /// }
+    /// material oak is lumber {
+    ///     name "White oak, rough sawn"
+    ///     thickness 27 mm
+    ///     stock 2500 mm by 180 mm
+    ///     price 2400.00 EUR per m3
+    ///     species white_oak
+    /// }
+    /// part shelf from oak "Shelf" {
+    ///     length 900 mm grain
+    ///     width 120 mm
+    ///     thickness 26 mm
+    /// }
+    /// place shelf1 = shelf { length right; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
+    /// step "Set it up" {
+    ///     add shelf1
+    ///     say "Set {shelf1} up."
+    /// }
+    /// ```
+    /// ```wright,good
+    /// plan "Shelf" {
+    ///     revision "A" on 2026-03-01 "First issue"
+    /// }
+    /// material oak is lumber {
+    ///     name "White oak, rough sawn"
+    ///     thickness 27 mm
+    ///     stock 2500 mm by 180 mm
+    ///     price 2400.00 EUR per m3
+    ///     species white_oak
+    /// }
+    /// part shelf from oak "Shelf" {
+    ///     length 900 mm grain
+    ///     width 120 mm
+    ///     thickness 22 mm
+    /// }
+    /// place shelf1 = shelf { length right; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
+    /// step "Set it up" {
+    ///     add shelf1
+    ///     say "Set {shelf1} up."
+    /// }
+    /// ```
+    ///
+    /// Source: 3 to 6 mm of thickness are planed off rough hardwood (ref: layout-practice#P17 [P]).
+    T011 LITTLE_TO_PLANE Warning "little left to plane"
+        "a rough or cupped face is no reference for anything";
+
+    /// All sizes of a material are limited by `count`, and together they do not hold all parts. The rest is
+    /// missing from the layouts and stays in the cut list.
+    ///
+    /// ```wright,bad
+    /// plan "Shelf" {
+    ///     revision "A" on 2026-03-01 "First issue"
+    /// }
+    /// material ply is sheet {
+    ///     name "Birch plywood 18 mm"
+    ///     thickness 18 mm
+    ///     stock 1000 mm by 400 mm price 29.00 EUR count 1
+    ///     kerf 3.2 mm
+    ///     trim 10 mm
+    ///     grain along length
+    /// }
+    /// part shelf from ply "Shelf" {
+    ///     length 900 mm grain
+    ///     width 300 mm
+    /// }
+    /// place shelf1 = shelf { length right; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
+    /// place shelf2 = shelf { length right; width back; left at 0 mm; front at 0 mm; bottom at 300 mm }
+    /// step "Set it up" {
+    ///     add shelf1, shelf2
+    ///     say "Set {shelf1} up."
+    /// }
+    /// ```
+    /// ```wright,good
+    /// plan "Shelf" {
+    ///     revision "A" on 2026-03-01 "First issue"
+    /// }
+    /// material ply is sheet {
+    ///     name "Birch plywood 18 mm"
+    ///     thickness 18 mm
+    ///     stock 1000 mm by 400 mm price 29.00 EUR count 2
+    ///     kerf 3.2 mm
+    ///     trim 10 mm
+    ///     grain along length
+    /// }
+    /// part shelf from ply "Shelf" {
+    ///     length 900 mm grain
+    ///     width 300 mm
+    /// }
+    /// place shelf1 = shelf { length right; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
+    /// place shelf2 = shelf { length right; width back; left at 0 mm; front at 0 mm; bottom at 300 mm }
+    /// step "Set it up" {
+    ///     add shelf1, shelf2
+    ///     say "Set {shelf1} up."
+    /// }
+    /// ```
+    ///
+    /// Source: arithmetic on the sizes and numbers stated; that all is tried is not claimed.
+    T012 MORE_THAN_STOCK Error "more parts than stock"
+        "the reader runs out of material with the work half done";
+
+    /// A `continuous` statement names one piece, pieces of several materials, or pieces that are glued up of
+    /// layers. Grain runs on only over pieces that are sawn out of one blank.
+    ///
+    /// ```wright,bad
+    /// plan "Shelf" {
+    ///     revision "A" on 2026-03-01 "First issue"
+    /// }
+    /// material ply is sheet {
+    ///     name "Birch plywood 18 mm"
+    ///     thickness 18 mm
+    ///     stock 2440 mm by 1220 mm price 79.00 EUR
+    ///     kerf 3.2 mm
+    ///     trim 10 mm
+    ///     grain along length
+    /// }
+    /// part shelf from ply "Shelf" {
+    ///     length 900 mm grain
+    ///     width 300 mm
+    /// }
+    /// place shelf1 = shelf { length right; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
+    /// continuous shelf1 across grain
+    /// step "Set it up" {
+    ///     add shelf1
+    ///     say "Set {shelf1} up."
+    /// }
+    /// ```
+    /// ```wright,good
+    /// plan "Shelf" {
+    ///     revision "A" on 2026-03-01 "First issue"
+    /// }
+    /// material ply is sheet {
+    ///     name "Birch plywood 18 mm"
+    ///     thickness 18 mm
+    ///     stock 2440 mm by 1220 mm price 79.00 EUR
+    ///     kerf 3.2 mm
+    ///     trim 10 mm
+    ///     grain along length
+    /// }
+    /// part shelf from ply "Shelf" {
+    ///     length 900 mm grain
+    ///     width 300 mm
+    /// }
+    /// place shelf1 = shelf { length right; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }
+    /// place shelf2 = shelf { length right; width back; left at 0 mm; front at 0 mm; bottom at 300 mm }
+    /// continuous shelf1, shelf2 across grain
+    /// step "Set it up" {
+    ///     add shelf1, shelf2
+    ///     say "Set {shelf1} up."
+    /// }
+    /// ```
+    ///
+    /// Source: common practice, no source.
+    T013 NOT_OF_ONE_BLANK Error "grain cannot run on"
+        "two boards never have the same grain";
 }

@@ -2,12 +2,12 @@
 
 use super::blanks::{Demand, Order};
 use super::findings;
-use super::packing::{Bin, Cell, Item, Packed, Piece, Problem, Way, pack};
-use super::types::{Cut, CutDirection, Layout, MaterialPlan, Offcut, Placement};
+use super::packing::{Bin, Cell, Item, Packed, Piece, Problem, Tree, Way, pack};
+use super::types::{Alternative, Cut, CutDirection, Layout, MaterialPlan, Offcut, Placement};
 use crate::build::{Build, Part};
 use crate::finding::{Finding, Findings};
 use crate::model::{Material, MaterialForm};
-use crate::units::Length;
+use crate::units::{Length, Money};
 
 /// Shorter pieces are no longer safe to hold at a saw (ref: layout-practice#P14 [P]).
 const SMALL: Length = Length::from_mm(300);
@@ -65,9 +65,9 @@ pub(super) fn usable(
         let message = format!("no size of \"{}\" to buy is stated", material.title);
         let example = match material.form {
             MaterialForm::Sheet { .. } => "`stock 2440 mm by 1220 mm price 79.00 EUR`",
-            MaterialForm::Board { .. } | MaterialForm::Round { .. } => {
-                "`stock 2400 mm price 8.50 EUR`"
-            }
+            MaterialForm::Board { .. }
+            | MaterialForm::Round { .. }
+            | MaterialForm::Lumber { .. } => "`stock 2400 mm price 8.50 EUR`",
         };
         findings.push(
             Finding::new(&findings::NO_STOCK, material.span, message)
@@ -79,6 +79,7 @@ pub(super) fn usable(
 
 /// Lays the blanks out; those in `demands` fit on at least one of the sizes.
 pub(super) fn lay_out(
+    build: &Build,
     material: &Material,
     order: &Order,
     demands: &[Demand],
@@ -88,20 +89,30 @@ pub(super) fn lay_out(
     if demands.is_empty() || sizes.is_empty() {
         return None;
     }
-    let costs = costs(material, sizes, findings);
+    let (costs, has_prices) = costs(material, sizes, findings);
+    let pieces = |size: &Usable| material.stock.get(size.stock);
     let kerf = material.kerf.max(Length::ZERO);
     let problem = Problem {
         items: demands.iter().map(|demand| item(demand, kerf)).collect(),
         bins: sizes
             .iter()
             .zip(costs)
-            .map(|(size, cost)| bin(size, kerf, cost))
+            .map(|(size, cost)| Bin {
+                limit: pieces(size)
+                    .and_then(|piece| piece.count)
+                    .map(|count| usize::try_from(count).unwrap_or(0)),
+                on_hand: pieces(size).is_some_and(|piece| piece.on_hand),
+                ..bin(size, kerf, cost)
+            })
             .collect(),
-        most_stages: None,
+        most_stages: material.stages,
         small: SMALL.nm(),
     };
     let packing = pack(&problem);
-    let layouts = packing
+    if let Some(finding) = more_than_stock(build, material, demands, &packing.unpacked) {
+        findings.push(finding);
+    }
+    let mut layouts: Vec<Layout> = packing
         .bins
         .iter()
         .filter_map(|packed| {
@@ -109,11 +120,64 @@ pub(super) fn lay_out(
             Some(layout(material, order, demands, size, packed))
         })
         .collect();
+    // What is on hand is cut first.
+    layouts.sort_by_key(|layout| !layout.on_hand);
+    let currency = sizes.iter().filter_map(pieces).find_map(|piece| {
+        let price = piece.price.as_ref()?;
+        Some(price.currency.clone())
+    });
+    let money = |cost: i128| {
+        Some(Money {
+            currency: currency.clone().filter(|_| has_prices)?,
+            cents: i64::try_from(cost).ok()?,
+        })
+    };
+    let cost = |bins: &[Packed]| -> i128 {
+        let bins = bins.iter().filter_map(|one| problem.bins.get(one.bin));
+        bins.map(|bin| bin.cost).sum()
+    };
+    let alternatives = alternatives(&problem)
+        .into_iter()
+        .filter_map(|(bin, bins)| {
+            let size = sizes.get(bin)?;
+            Some(Alternative {
+                stock: size.stock,
+                size: size.size,
+                count: bins.iter().filter(|one| one.bin == bin).count(),
+                cost: money(cost(&bins))?,
+            })
+        })
+        .collect();
     Some(MaterialPlan {
         material: order.material,
+        on_hand: layouts.iter().filter(|layout| layout.on_hand).count(),
         layouts,
         at_least: packing.at_least.bought,
+        cost: money(cost(&packing.bins)),
+        least_cost: money(packing.at_least.cost),
+        alternatives,
     })
+}
+
+/// The same problem with one size to buy, for each of several that all pieces fit on.
+fn alternatives(problem: &Problem) -> Vec<(usize, Vec<Packed>)> {
+    let bought = |bin: &Bin| !bin.on_hand && bin.limit.is_none();
+    let several = problem.bins.iter().filter(|bin| bought(bin)).count() > 1;
+    let choices = (0..).zip(&problem.bins).filter(|(_, bin)| {
+        let all_fit = problem.items.iter().all(|item| item.fits(**bin));
+        several && bought(bin) && all_fit
+    });
+    choices
+        .map(|(chosen, _)| {
+            let mut alone = problem.clone();
+            for (index, bin) in alone.bins.iter_mut().enumerate() {
+                if index != chosen && !bin.on_hand {
+                    bin.limit = Some(0);
+                }
+            }
+            (chosen, pack(&alone).bins)
+        })
+        .collect()
 }
 
 /// A blank as an item of the problem.
@@ -138,14 +202,15 @@ pub(super) fn bin(size: &Usable, kerf: Length, cost: i128) -> Bin {
     }
 }
 
-/// What one of each size costs: its price where all have one in one currency, its area
-/// otherwise.
-fn costs(material: &Material, sizes: &[Usable], findings: &mut Findings) -> Vec<i128> {
+/// What one of each size costs: nothing where it is on hand, else its price where all have one in one currency, its area
+/// otherwise. And whether it is the price.
+fn costs(material: &Material, sizes: &[Usable], findings: &mut Findings) -> (Vec<i128>, bool) {
     let pieces = || {
         sizes
             .iter()
             .filter_map(|size| material.stock.get(size.stock))
     };
+    let bought = pieces().filter(|piece| !piece.on_hand).count();
     let prices: Vec<_> = pieces().filter_map(|piece| piece.price.as_ref()).collect();
     let mut currencies: Vec<&str> = prices.iter().map(|price| price.currency.as_str()).collect();
     currencies.sort_unstable();
@@ -161,13 +226,16 @@ fn costs(material: &Material, sizes: &[Usable], findings: &mut Findings) -> Vec<
                 .remedy("price all sizes of a material in one currency"),
         );
     }
-    if prices.len() == sizes.len() && currencies.len() == 1 {
-        return prices.iter().map(|price| i128::from(price.cents)).collect();
-    }
-    sizes
-        .iter()
-        .map(|size| (size.size[0] * size.size[1]).nm2())
-        .collect()
+    let has_prices = prices.len() == bought && currencies.len() == 1;
+    let cost = |size: &Usable| match material.stock.get(size.stock) {
+        Some(piece) if piece.on_hand => 0,
+        Some(piece) if has_prices => {
+            let price = piece.price.as_ref();
+            price.map_or(0, |price| i128::from(price.cents))
+        }
+        Some(_) | None => (size.size[0] * size.size[1]).nm2(),
+    };
+    (sizes.iter().map(cost).collect(), has_prices)
 }
 
 /// A cut bin as a layout: kerfs taken out of the sizes again, positions on the piece as bought.
@@ -182,6 +250,10 @@ fn layout(
     let mut layout = Layout {
         material: order.material,
         stock: size.stock,
+        on_hand: material
+            .stock
+            .get(size.stock)
+            .is_some_and(|piece| piece.on_hand),
         size: size.size,
         trim: size.trim,
         kerf,
@@ -189,13 +261,28 @@ fn layout(
         cuts: Vec::new(),
         offcuts: Vec::new(),
     };
-    for (cell, piece) in packed.tree.walk() {
-        let real = Offcut {
-            x: size.trim[0] + Length::from_nm(cell.x),
-            y: size.trim[1] + Length::from_nm(cell.y),
-            length: Length::from_nm(cell.along) - kerf,
-            width: Length::from_nm(cell.across) - kerf,
-        };
+    add(&mut layout, &packed.tree, size.trim, demands);
+    layout
+        .offcuts
+        .sort_by_key(|offcut| std::cmp::Reverse(offcut.length * offcut.width));
+    layout
+}
+
+/// Adds what becomes of a stretch of the stock that begins at `corner`; items are numbers among
+/// `demands`.
+fn add(layout: &mut Layout, tree: &Tree, corner: [Length; 2], demands: &[Demand]) {
+    let kerf = layout.kerf;
+    let real = |cell: Cell| Offcut {
+        x: corner[0] + Length::from_nm(cell.x),
+        y: corner[1] + Length::from_nm(cell.y),
+        length: Length::from_nm(cell.along) - kerf,
+        width: Length::from_nm(cell.across) - kerf,
+    };
+    for (cell, way, at) in tree.cuts() {
+        layout.cuts.push(cut(way, at, cell, real(cell), kerf));
+    }
+    for (cell, piece) in tree.walk() {
+        let real = real(cell);
         match piece {
             Piece::Free => {
                 if real.length.is_positive() && real.width.is_positive() {
@@ -203,24 +290,26 @@ fn layout(
                 }
             }
             Piece::Item { item, turned } => {
-                layout
-                    .placements
-                    .extend(demands.get(item).map(|demand| Placement {
-                        part: demand.part,
-                        x: real.x,
-                        y: real.y,
-                        length: real.length,
-                        width: real.width,
-                        turned: demand.turned != turned,
-                    }));
+                let Some(demand) = demands.get(item) else {
+                    continue;
+                };
+                if let Some(run) = &demand.run {
+                    let cuts = run.cuts(demand, kerf);
+                    add(layout, &cuts, [real.x, real.y], &run.members);
+                    continue;
+                }
+                layout.placements.push(Placement {
+                    part: demand.part,
+                    x: real.x,
+                    y: real.y,
+                    length: real.length,
+                    width: real.width,
+                    turned: demand.turned != turned,
+                });
             }
-            Piece::Divided { way, at, .. } => layout.cuts.push(cut(way, at, cell, real, kerf)),
+            Piece::Divided { .. } => {}
         }
     }
-    layout
-        .offcuts
-        .sort_by_key(|offcut| std::cmp::Reverse(offcut.length * offcut.width));
-    layout
 }
 
 fn cut(way: Way, at: i64, cell: Cell, real: Offcut, kerf: Length) -> Cut {
@@ -241,6 +330,33 @@ fn cut(way: Way, at: i64, cell: Cell, real: Offcut, kerf: Length) -> Cut {
             setting,
         },
     }
+}
+
+/// A finding where all there is does not hold all parts.
+fn more_than_stock(
+    build: &Build,
+    material: &Material,
+    demands: &[Demand],
+    unpacked: &[usize],
+) -> Option<Finding> {
+    let left: usize = unpacked.iter().sum();
+    let (demand, _) = demands.iter().zip(unpacked).find(|(_, left)| **left > 0)?;
+    let part = build.part(demand.part)?;
+    let pieces: usize = demands.iter().map(|demand| demand.pieces).sum();
+    let there: i64 = material.stock.iter().filter_map(|piece| piece.count).sum();
+    let message = format!(
+        "{left} of {pieces} pieces find no place on the {there} that there are of \"{}\"",
+        material.title
+    );
+    let finding = Finding::new(&findings::MORE_THAN_STOCK, part.span, message)
+        .figure("along the stock, first of those left", demand.along)
+        .figure("across the stock", demand.across)
+        .remedy("state a size that can be bought in any number, or a larger `count`");
+    let span = material
+        .stock
+        .first()
+        .map_or(material.span, |piece| piece.span);
+    Some(finding.related(span, "the stock"))
 }
 
 /// A finding about a part that fits on no piece of its material.

@@ -7,7 +7,8 @@
 //!
 //! - `blanks.rs`: which rectangles are sawn, from which material, how often;
 //! - `packing/`: the layouts, as a problem of bare rectangles;
-//! - `sheets.rs`, `boards.rs`: materials to that problem and its answer back to layouts;
+//! - `continuous.rs`: pieces that are sawn as one blank, so that the grain runs on;
+//! - `sheets.rs`, `boards.rs`, `lumber.rs`: materials to that problem and its answer back to layouts;
 //! - `plain.rs`, `recount.rs`: the same as bare numbers, and a check of them that knows no method;
 //! - `cut_list.rs`, `purchases.rs`, `supplies.rs`: the lists a reader works from.
 
@@ -15,24 +16,30 @@ mod blanks;
 mod boards;
 #[cfg(test)]
 mod checks;
+mod continuous;
 mod cut_list;
 pub mod findings;
 mod layout;
+mod lumber;
 mod packing;
 pub mod plain;
 mod purchases;
 pub mod recount;
 #[cfg(test)]
 pub(crate) mod sample;
+#[cfg(test)]
+mod sheet_checks;
 mod sheets;
+#[cfg(test)]
+mod sold_checks;
 #[cfg(test)]
 mod stick_checks;
 mod supplies;
 mod types;
 
 pub use types::{
-    Blank, Cut, CutDirection, CutGroup, CutRow, HardwareLine, Layout, MaterialPlan, Offcut,
-    Placement, Purchases, Stock, StockLine, SupplyLine, WidthGroup,
+    Alternative, Blank, Cut, CutDirection, CutGroup, CutRow, HardwareLine, Layout, LumberLine,
+    MaterialPlan, Offcut, Placement, Purchases, Setting, Stock, StockLine, SupplyLine, WidthGroup,
 };
 
 use crate::build::Build;
@@ -61,6 +68,10 @@ pub fn lay_out(build: &Build, solids: &Solids) -> Outcome<Stock> {
                     .sheets
                     .extend(sheets::lay_out(build, material, &order, &mut findings));
             }
+            MaterialForm::Lumber { .. } => {
+                let line = lumber::line(build, material, &order, &mut findings);
+                stock.purchases.lumber.extend(line);
+            }
             MaterialForm::Board { .. } | MaterialForm::Round { .. } => {
                 stock
                     .boards
@@ -68,7 +79,8 @@ pub fn lay_out(build: &Build, solids: &Solids) -> Outcome<Stock> {
             }
         }
     }
-    stock.purchases = purchases::count(build, solids, &stock);
+    let lumber = std::mem::take(&mut stock.purchases.lumber);
+    stock.purchases = purchases::count(build, solids, &stock, lumber);
     Outcome {
         value: stock,
         findings,

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::supplies;
-use super::types::{HardwareLine, Purchases, Stock, StockLine};
+use super::types::{HardwareLine, LumberLine, Purchases, Stock, StockLine};
 use crate::build::{Build, Hardware, HardwareId, HardwareKind};
 use crate::geometry::PartAxis;
 use crate::model::MaterialId;
@@ -11,7 +11,12 @@ use crate::solid::Solids;
 use crate::units::{Area, Length, Money};
 
 /// Counts the layouts' sheets and boards and the build's hardware.
-pub(super) fn count(build: &Build, solids: &Solids, stock: &Stock) -> Purchases {
+pub(super) fn count(
+    build: &Build,
+    solids: &Solids,
+    stock: &Stock,
+    lumber: Vec<LumberLine>,
+) -> Purchases {
     let bought = bought(build, stock);
     let hardware: Vec<HardwareLine> = build
         .hardware
@@ -21,15 +26,21 @@ pub(super) fn count(build: &Build, solids: &Solids, stock: &Stock) -> Purchases 
         .collect();
     let supplies = supplies::lines(build, solids);
     let sums = || {
-        let of_stock = bought.iter().map(|line| line.total.as_ref());
+        let to_buy = bought.iter().filter(|line| !line.on_hand);
+        let of_stock = to_buy.map(|line| line.total.as_ref());
+        let of_lumber = lumber.iter().map(|line| line.total.as_ref());
         let of_hardware = hardware.iter().map(|line| line.total.as_ref());
         let of_supplies = supplies.iter().map(|line| line.total.as_ref());
-        of_stock.chain(of_hardware).chain(of_supplies)
+        of_stock
+            .chain(of_lumber)
+            .chain(of_hardware)
+            .chain(of_supplies)
     };
     let totals = totals(sums().flatten());
     let unpriced = sums().filter(Option::is_none).count();
     Purchases {
         stock: bought,
+        lumber,
         hardware,
         supplies,
         totals,
@@ -60,7 +71,14 @@ fn bought(build: &Build, stock: &Stock) -> Vec<StockLine> {
     used.into_iter()
         .filter_map(|((id, piece), (count, area))| {
             let material = build.material(id)?;
-            let each = material.stock.get(piece)?.price.clone();
+            let sold = material.stock.get(piece)?;
+            let each = sold.price.clone();
+            let more = if sold.on_hand {
+                0
+            } else {
+                let (more, of) = material.defects.unwrap_or((0, 1));
+                whole_packs(count, of).saturating_mul(more)
+            };
             let [length, width] = size((id, piece));
             let whole = (length * width).nm2().saturating_mul(i128::from(count));
             let share = area.nm2().saturating_mul(1_000) / whole.max(1);
@@ -69,7 +87,9 @@ fn bought(build: &Build, stock: &Stock) -> Vec<StockLine> {
                 stock: piece,
                 size: [length, width, material.thickness()],
                 count,
-                total: each.as_ref().map(|price| price.times(count)),
+                more,
+                on_hand: sold.on_hand,
+                total: each.as_ref().map(|price| price.times(count + more)),
                 each,
                 yield_per_mille: i64::try_from(share).unwrap_or(0),
             })

@@ -96,6 +96,13 @@ pub fn sheet_faults(problem: &SheetProblem, packing: &SheetPacking) -> Vec<Strin
         if !is_edge_to_edge(&sheet.placed, problem.kerf) {
             faults.push(format!("sheet {number} is not cut from edge to edge"));
         }
+        if let Some(most) = problem.most_stages {
+            let whole = [(trim, far.0), (trim, far.1)];
+            let needed = [0, 1].map(|way| stages(whole, &sheet.placed, problem.kerf, way));
+            if needed.iter().all(|needed| *needed > usize::from(most)) {
+                faults.push(format!("sheet {number} takes {needed:?} stages of {most}"));
+            }
+        }
     }
     for (number, (part, cut)) in problem.parts.iter().zip(&cut).enumerate() {
         let uncut = packing.uncut.get(number).copied().unwrap_or(0);
@@ -140,6 +147,53 @@ fn is_edge_to_edge(placed: &[PlacedRectangle], kerf: i64) -> bool {
         waiting.extend(halves);
     }
     true
+}
+
+/// From where to where, along the sheet and across it.
+type Region = [(i64, i64); 2];
+
+/// How many stages free the rectangles of a region where the first one divides its stretch along
+/// (0) or across (1) the sheet; each stage makes all cuts of its way that go through nothing.
+fn stages(region: Region, group: &[PlacedRectangle], kerf: i64, way: usize) -> usize {
+    let span = |one: &PlacedRectangle, way: usize| match way {
+        0 => (one.x, one.x + one.length),
+        _ => (one.y, one.y + one.width),
+    };
+    let stretch = |way: usize| region.get(way).copied().unwrap_or_default();
+    let mut waiting = vec![group.to_vec()];
+    let mut clusters: Vec<Vec<PlacedRectangle>> = Vec::new();
+    while let Some(cluster) = waiting.pop() {
+        match divided(&cluster, kerf, |one| span(one, way)) {
+            Some(halves) => waiting.extend(halves),
+            None => clusters.push(cluster),
+        }
+    }
+    let bounds = |cluster: &[PlacedRectangle], way: usize| {
+        let ends = cluster.iter().map(|one| span(one, way));
+        ends.fold((i64::MAX, i64::MIN), |all, end| {
+            (all.0.min(end.0), all.1.max(end.1))
+        })
+    };
+    let other = 1 - way;
+    let is_cut = clusters.len() > 1 || bounds(group, way) != stretch(way);
+    let more = clusters.iter().map(|cluster| {
+        if cluster.len() == 1 && bounds(cluster, other) == stretch(other) {
+            return 0;
+        }
+        if !is_cut && bounds(cluster, other) == stretch(other) && cluster.len() == group.len() {
+            // Neither way frees anything unless the other one divides.
+            let divides = divided(cluster, kerf, |one| span(one, other)).is_some();
+            if !divides {
+                return usize::from(u8::MAX);
+            }
+        }
+        let mut rest = region;
+        if let Some(side) = rest.get_mut(way) {
+            *side = bounds(cluster, way);
+        }
+        stages(rest, cluster, kerf, other)
+    });
+    usize::from(is_cut) + more.max().unwrap_or(0)
 }
 
 /// The rectangles before and behind a cut that goes through none, if there is one.

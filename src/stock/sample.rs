@@ -7,8 +7,8 @@ use crate::build::{
 };
 use crate::geometry::{Direction, Handedness, Interval, Orientation, PlanePoint, Side};
 use crate::model::{
-    Feature, FeatureShape, Grain, HolePurpose, Holes, Material, MaterialForm, MaterialId, PartId,
-    Pocket, PocketKind, PocketScrewHole, Sawn, StockPiece,
+    Feature, FeatureShape, Grain, HolePurpose, Holes, Lumber, Material, MaterialForm, MaterialId,
+    PartId, Pocket, PocketKind, PocketScrewHole, Sawn, StockPiece,
 };
 use crate::source::{Span, Spanned};
 use crate::units::{Area, Length, Money, Precision};
@@ -38,6 +38,8 @@ pub(crate) fn plywood() -> Material {
             length: mm(2440),
             width: mm(1220),
             price: Some(euro(7900)),
+            count: None,
+            on_hand: false,
             span: Span::default(),
         }],
         kerf: Length::from_mm_f64(3.2),
@@ -46,6 +48,9 @@ pub(crate) fn plywood() -> Material {
         density: Some(685.0),
         species: None,
         sawn: Sawn::Flat,
+        stages: None,
+        defects: None,
+        lumber: Lumber::default(),
         span: Span::default(),
     }
 }
@@ -63,6 +68,8 @@ pub(crate) fn pine() -> Material {
             length: mm(2400),
             width: mm(95),
             price: Some(euro(850)),
+            count: None,
+            on_hand: false,
             span: Span::default(),
         }],
         kerf: mm(3),
@@ -71,6 +78,9 @@ pub(crate) fn pine() -> Material {
         density: Some(500.0),
         species: None,
         sawn: Sawn::Flat,
+        stages: None,
+        defects: None,
+        lumber: Lumber::default(),
         span: Span::default(),
     }
 }
@@ -85,12 +95,17 @@ fn bar() -> Material {
             length: mm(1000),
             width: mm(12),
             price: None,
+            count: None,
+            on_hand: false,
             span: Span::default(),
         }],
         trim: Length::ZERO,
         density: Some(700.0),
         species: None,
         sawn: Sawn::Flat,
+        stages: None,
+        defects: None,
+        lumber: Lumber::default(),
         ..pine()
     }
 }
@@ -125,6 +140,7 @@ pub(crate) fn build_of(materials: Vec<Material>, parts: Vec<Part>) -> Build {
         joints: Vec::new(),
         hardware: Vec::new(),
         supplies: Vec::new(),
+        continuous: Vec::new(),
         steps: Vec::new(),
         overall: None,
     }

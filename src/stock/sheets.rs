@@ -44,7 +44,7 @@ pub(super) fn lay_out(
             }
             fits
         })
-        .copied()
+        .cloned()
         .collect();
-    layout::lay_out(material, order, &demands, &sizes, findings)
+    layout::lay_out(build, material, order, &demands, &sizes, findings)
 }

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use crate::build::{HardwareId, SupplyId};
 use crate::geometry::Side;
-use crate::model::{MaterialId, PartId};
+use crate::model::{LumberMeasure, MaterialId, PartId};
 use crate::units::{Length, Money};
 
 /// The cut list, the layouts and the purchases of a build.
@@ -113,9 +113,30 @@ pub struct MaterialPlan {
     pub material: MaterialId,
     /// One layout for each sheet or board, in the order to cut them.
     pub layouts: Vec<Layout>,
-    /// No layout needs fewer pieces of this stock than that: proven by area and by the pieces
-    /// that cannot share a sheet.
+    /// No layout needs fewer pieces bought of this stock than that: proven by area and by the
+    /// pieces that cannot share a sheet.
     pub at_least: i64,
+    /// Offcuts on hand among the layouts.
+    pub on_hand: usize,
+    /// What the layouts cost, where every size has a price.
+    pub cost: Option<Money>,
+    /// No layout costs less: proven likewise.
+    pub least_cost: Option<Money>,
+    /// What it would take to cut everything from one of several sizes alone.
+    pub alternatives: Vec<Alternative>,
+}
+
+/// One size of stock in place of several.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Alternative {
+    /// Which of [`Material::stock`](crate::model::Material::stock).
+    pub stock: usize,
+    /// Length and width as bought.
+    pub size: [Length; 2],
+    /// How many are bought.
+    pub count: usize,
+    /// What they cost.
+    pub cost: Money,
 }
 
 /// A sheet or a board and what is cut out of it.
@@ -128,6 +149,8 @@ pub struct Layout {
     pub material: MaterialId,
     /// Which of [`Material::stock`](crate::model::Material::stock).
     pub stock: usize,
+    /// An offcut on hand, not bought.
+    pub on_hand: bool,
     /// Length and width of the piece as bought.
     pub size: [Length; 2],
     /// Trimmed off both ends and both long edges before the first cut.
@@ -140,6 +163,45 @@ pub struct Layout {
     pub cuts: Vec<Cut>,
     /// What is left over, largest first.
     pub offcuts: Vec<Offcut>,
+}
+
+/// A setting of the fence or the stop, and how many cuts it makes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Setting {
+    /// Which way its cuts run.
+    pub direction: CutDirection,
+    /// What comes off on the near side.
+    pub at: Length,
+    /// How many cuts.
+    pub cuts: usize,
+}
+
+impl Layout {
+    /// The settings in the order they are first needed; cuts of one setting are made together
+    /// (ref: layout-practice#P12, #P13 [P]).
+    pub fn settings(&self) -> Vec<Setting> {
+        let mut settings: Vec<Setting> = Vec::new();
+        for cut in &self.cuts {
+            let known = settings
+                .iter_mut()
+                .find(|setting| setting.direction == cut.direction && setting.at == cut.setting);
+            match known {
+                Some(setting) => setting.cuts += 1,
+                None => settings.push(Setting {
+                    direction: cut.direction,
+                    at: cut.setting,
+                    cuts: 1,
+                }),
+            }
+        }
+        settings
+    }
+
+    /// True where another piece of stock is cut the same way.
+    pub fn is_cut_like(&self, other: &Self) -> bool {
+        let key = |one: &Self| (one.material, one.stock);
+        key(self) == key(other) && self.placements == other.placements && self.cuts == other.cuts
+    }
 }
 
 /// A blank in its place on a sheet or board.
@@ -202,6 +264,8 @@ pub struct Offcut {
 pub struct Purchases {
     /// Sheets, boards and bars.
     pub stock: Vec<StockLine>,
+    /// Boards of random width, by volume or surface.
+    pub lumber: Vec<LumberLine>,
     /// Hardware, in whole packs.
     pub hardware: Vec<HardwareLine>,
     /// Glue, finish and abrasives, in whole packs.
@@ -221,14 +285,39 @@ pub struct StockLine {
     pub stock: usize,
     /// Length, width and thickness as bought.
     pub size: [Length; 3],
-    /// How many.
+    /// How many are laid out.
     pub count: i64,
+    /// How many are bought beside them, for boards with defects.
+    pub more: i64,
+    /// On hand already: nothing to buy.
+    pub on_hand: bool,
     /// Price of one.
     pub each: Option<Money>,
     /// Price of all.
     pub total: Option<Money>,
     /// Tenths of a per cent of the bought area that end up in blanks.
     pub yield_per_mille: i64,
+}
+
+/// Lumber of one kind to buy, what is lost included.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct LumberLine {
+    /// The material.
+    pub material: MaterialId,
+    /// Its thickness as sawn.
+    pub thickness: Length,
+    /// How much is lost for how much that stays.
+    pub waste: (i64, i64),
+    /// Thousandths of a cubic metre, rounded up.
+    pub litres: i64,
+    /// Hundredths of a square metre, rounded up.
+    pub square_metre_hundredths: i64,
+    /// Tenths of a board foot, rounded up.
+    pub board_foot_tenths: i64,
+    /// Price of one measure.
+    pub each: Option<(Money, LumberMeasure)>,
+    /// Price of all.
+    pub total: Option<Money>,
 }
 
 /// An item of hardware to buy.

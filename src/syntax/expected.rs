@@ -98,8 +98,8 @@ static THINGS: &[Thing] = &[
     ),
     list(
         Rule::material_kind,
-        "sheet, board or bar",
-        &["sheet", "board", "bar"],
+        "sheet, board, bar or lumber",
+        &["sheet", "board", "bar", "lumber"],
     ),
     list(
         Rule::axis,
@@ -162,6 +162,11 @@ static THINGS: &[Thing] = &[
         &["depth", "width", "thickness", "play"],
     ),
     list(Rule::way_of_sawing, "flat or quarter", &["flat", "quarter"]),
+    list(
+        Rule::lumber_measure,
+        "m3, m2 or board_foot",
+        &["m3", "m2", "board_foot"],
+    ),
     list(
         Rule::supply_kind,
         "a kind of supply (glue, oil, varnish, paint or abrasive)",

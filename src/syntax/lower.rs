@@ -227,6 +227,7 @@ pub(super) fn statement(reader: &mut Reader<'_>, item: &Item) -> Option<Statemen
         Opening::Hold => reader
             .hold(item)
             .map(|hold| Statement::Hold(Box::new(hold))),
+        Opening::Continuous => reader.continuous(item).map(Statement::Continuous),
     }
 }
 

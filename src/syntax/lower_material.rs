@@ -28,7 +28,7 @@ impl<'s> Reader<'s> {
 
     #[expect(
         clippy::wildcard_enum_match_arm,
-        reason = "of all rules of the grammar, a line of a material is one of these twelve"
+        reason = "of all rules of the grammar, a line of a material is one of these"
     )]
     fn material_line(&mut self, item: &Item) -> Option<MaterialSetting> {
         let node = self.line(Rule::only_material_line, item, BlockKind::Material)?;
@@ -43,6 +43,24 @@ impl<'s> Reader<'s> {
             }
             Rule::diameter => MaterialSetting::Diameter(self.next_expr(&mut parts)?),
             Rule::stock => return self.stock(parts, item),
+            Rule::offcut => return self.offcut(parts, item),
+            Rule::price_of_lumber => {
+                let price = self.next_expr(&mut parts)?;
+                MaterialSetting::Price(price, parts.name()?)
+            }
+            Rule::waste => {
+                let lost = self.next_expr(&mut parts)?;
+                MaterialSetting::Waste(lost, self.next_expr(&mut parts)?)
+            }
+            Rule::allowance => {
+                let length = self.next_expr(&mut parts)?;
+                MaterialSetting::Allowance(length, self.next_expr(&mut parts)?)
+            }
+            Rule::defects => {
+                let more = self.next_expr(&mut parts)?;
+                MaterialSetting::Defects(more, self.next_expr(&mut parts)?)
+            }
+            Rule::stages => MaterialSetting::Stages(self.next_expr(&mut parts)?),
             Rule::kerf => MaterialSetting::Kerf(self.next_expr(&mut parts)?),
             Rule::trim => MaterialSetting::Trim(self.next_expr(&mut parts)?),
             Rule::grain => MaterialSetting::Grain(grain(&mut parts)?),
@@ -64,6 +82,21 @@ impl<'s> Reader<'s> {
             length,
             width,
             price: self.optional(&mut parts, Rule::price)?,
+            count: self.optional(&mut parts, Rule::stock_count)?,
+            span: self.span(&item.head),
+        })
+    }
+
+    fn offcut(&mut self, mut parts: Parts<'s>, item: &Item) -> Option<MaterialSetting> {
+        let length = self.next_expr(&mut parts)?;
+        let width = match parts.take(Rule::a_length) {
+            Some(node) => Some(self.expr(node)?),
+            None => None,
+        };
+        Some(MaterialSetting::Offcut {
+            length,
+            width,
+            count: self.optional(&mut parts, Rule::stock_count)?,
             span: self.span(&item.head),
         })
     }

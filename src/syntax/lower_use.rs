@@ -1,9 +1,9 @@
-//! What the piece is for: loads, clearances, things that must go in.
+//! What the piece is for: loads, clearances, things that must go in, grain that runs on.
 
 use super::layout::Item;
 use super::lower::Reader;
 use super::pairs::{Parts, Rule};
-use super::tree::{Clearance, Expr, Hold, Load};
+use super::tree::{Clearance, Continuous, Expr, Hold, Load};
 use super::words::Opening;
 
 impl<'s> Reader<'s> {
@@ -15,6 +15,16 @@ impl<'s> Reader<'s> {
             mass: self.next_expr(&mut head)?,
             at_middle: head.take(Rule::load_place).is_some(),
             sag: self.optional(&mut head, Rule::sag)?,
+            span: self.span(&item.whole()),
+        })
+    }
+
+    /// `continuous a, b, c along grain`
+    pub(super) fn continuous(&mut self, item: &Item) -> Option<Continuous> {
+        let mut head = self.head(Rule::only_continuous, item, Opening::Continuous)?;
+        Some(Continuous {
+            pieces: self.placed_list(&mut head)?,
+            along: head.mark(Rule::kw_along).is_some(),
             span: self.span(&item.whole()),
         })
     }

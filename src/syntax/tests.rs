@@ -132,6 +132,7 @@ fn every_form_is_read_and_kept() {
             Statement::Load(load) => assert!(load.sag.is_some()),
             Statement::Clearance(clearance) => assert!(clearance.low != clearance.high),
             Statement::Hold(hold) => assert!(hold.clear.is_none()),
+            Statement::Continuous(run) => assert!(run.along && run.pieces.len() == 3),
             Statement::Let(_) => {}
         }
     }

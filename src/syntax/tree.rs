@@ -51,6 +51,19 @@ pub enum Statement {
     Hold(Box<Hold>),
     /// `supply name is oil "…" { … }`
     Supply(Supply),
+    /// `continuous a, b, c along grain`
+    Continuous(Continuous),
+}
+
+/// `continuous upper, middle, lower along grain`
+#[derive(Clone, Debug, PartialEq)]
+pub struct Continuous {
+    /// Pieces that are cut side by side from one blank, in order.
+    pub pieces: Vec<PlacedRef>,
+    /// One after the other along the grain, not beside each other.
+    pub along: bool,
+    /// The whole statement.
+    pub span: Span,
 }
 
 /// `allow H002 because "…"`: a finding of its block that is meant to be so.
@@ -262,7 +275,7 @@ pub struct Let {
 pub struct Material {
     /// Its name.
     pub name: Name,
-    /// `sheet`, `board` or `bar`.
+    /// `sheet`, `board`, `bar` or `lumber`.
     pub kind: Name,
     /// Its lines.
     pub settings: Vec<MaterialSetting>,
@@ -289,9 +302,32 @@ pub enum MaterialSetting {
         width: Option<Expr>,
         /// Price of one piece.
         price: Option<Expr>,
+        /// How many there are.
+        count: Option<Expr>,
         /// The line.
         span: Span,
     },
+    /// `offcut 1200 mm by 600 mm count 2`: on hand already.
+    Offcut {
+        /// Its length.
+        length: Expr,
+        /// Its width, of a sheet.
+        width: Option<Expr>,
+        /// How many there are.
+        count: Option<Expr>,
+        /// The line.
+        span: Span,
+    },
+    /// `price 2400.00 EUR per m3`: of lumber, and the word of its measure.
+    Price(Expr, Name),
+    /// `waste 3 per 10`: what is lost of lumber, for so much that stays.
+    Waste(Expr, Expr),
+    /// `allowance 40 mm by 6 mm`: how much longer and wider lumber is sawn than the part.
+    Allowance(Expr, Expr),
+    /// `defects 1 per 10`: boards bought beside those that are laid out.
+    Defects(Expr, Expr),
+    /// `stages 3`: how often the saw cuts may change their way.
+    Stages(Expr),
     /// `kerf 3.2 mm`
     Kerf(Expr),
     /// `trim 10 mm`

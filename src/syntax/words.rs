@@ -22,10 +22,11 @@ pub(super) enum Opening {
     Clearance,
     Hold,
     Supply,
+    Continuous,
 }
 
 impl Opening {
-    pub(super) const ALL: [Self; 14] = [
+    pub(super) const ALL: [Self; 15] = [
         Self::Plan,
         Self::Param,
         Self::Let,
@@ -40,6 +41,7 @@ impl Opening {
         Self::Clearance,
         Self::Hold,
         Self::Supply,
+        Self::Continuous,
     ];
 
     /// The word it begins with.
@@ -59,6 +61,7 @@ impl Opening {
             Self::Clearance => "clearance",
             Self::Hold => "hold",
             Self::Supply => "supply",
+            Self::Continuous => "continuous",
         }
     }
 
@@ -78,6 +81,7 @@ impl Opening {
             Self::Load => "load shelves 12 kg sag 2 mm",
             Self::Clearance => "clearance door.right to side.left from 1.5 mm to 3 mm",
             Self::Hold => HOLD,
+            Self::Continuous => "continuous upper, middle, lower along grain",
             Self::Supply => r#"supply oil is oil "Hard oil 0.75 l" { … }"#,
         }
     }
@@ -93,9 +97,13 @@ impl Opening {
             Self::Hardware => Some(BlockKind::Hardware),
             Self::Step => Some(BlockKind::Step),
             Self::Supply => Some(BlockKind::Supply),
-            Self::Param | Self::Let | Self::Require | Self::Load | Self::Clearance | Self::Hold => {
-                None
-            }
+            Self::Param
+            | Self::Let
+            | Self::Require
+            | Self::Load
+            | Self::Clearance
+            | Self::Hold
+            | Self::Continuous => None,
         }
     }
 
@@ -111,7 +119,8 @@ impl Opening {
             | Self::Hold
             | Self::Join
             | Self::Hardware
-            | Self::Supply => false,
+            | Self::Supply
+            | Self::Continuous => false,
         }
     }
 
@@ -169,6 +178,12 @@ const MATERIAL: &[Line] = &[
     ("section", "section 45 mm by 95 mm"),
     ("diameter", "diameter 12 mm"),
     ("stock", "stock 2440 mm by 1220 mm price 79.00 EUR"),
+    ("offcut", "offcut 1200 mm by 600 mm count 2"),
+    ("price", "price 2400.00 EUR per m3"),
+    ("waste", "waste 3 per 10"),
+    ("allowance", "allowance 40 mm by 6 mm"),
+    ("defects", "defects 1 per 10"),
+    ("stages", "stages 3"),
     ("kerf", "kerf 3.2 mm"),
     ("trim", "trim 10 mm"),
     ("grain", "grain along length"),

@@ -75,8 +75,11 @@ fn divisor(a: i128, b: i128) -> i128 {
     a
 }
 
-/// What bins of so much area cost at least: the cheapest for their area first, the last of them
-/// in part, and all of that rounded up.
+/// Choices of bins looked at before the bound is left as good as it is.
+const MOST_CHOICES: usize = 20_000;
+
+/// What bins of so much area cost at least: whole bins, as far as all choices of them can be
+/// looked at.
 fn cheapest(bins: &[Bin], area: i128, cost: impl Fn(&Bin) -> i128) -> i128 {
     let mut order: Vec<(i128, &Bin)> = bins.iter().map(|bin| (cost(bin), bin)).collect();
     order.sort_by(|(a, one), (b, other)| {
@@ -84,22 +87,69 @@ fn cheapest(bins: &[Bin], area: i128, cost: impl Fn(&Bin) -> i128) -> i128 {
         let left = a.saturating_mul(other.area());
         left.cmp(&b.saturating_mul(one.area()))
     });
+    let mut cover = Cover {
+        bins: &order,
+        best: None,
+        choices: 0,
+    };
+    cover.choose(0, area, 0);
+    let in_part = in_part(&order, area);
+    match cover.best {
+        Some(best) if cover.choices < MOST_CHOICES => best.max(in_part),
+        Some(_) | None => in_part,
+    }
+}
+
+/// The same with the last bin in part, rounded up: the cheapest for their area first.
+fn in_part(bins: &[(i128, &Bin)], area: i128) -> i128 {
     let (mut rest, mut sum) = (area, 0_i128);
-    for (cost, bin) in order {
+    for (cost, bin) in bins {
         let all = bin.limit.map(|limit| bin.area() * limit as i128);
         let taken = rest.min(all.unwrap_or(rest));
-        if all == Some(taken) {
-            let limit = bin.limit.unwrap_or(0) as i128;
-            sum = sum.saturating_add(cost.saturating_mul(limit));
-        } else {
-            sum = sum.saturating_add(ceiling(cost.saturating_mul(taken), bin.area()));
-        }
+        sum = sum.saturating_add(ceiling(cost.saturating_mul(taken), bin.area()));
         rest -= taken;
         if rest <= 0 {
             break;
         }
     }
     sum
+}
+
+/// The search for the cheapest whole bins that have so much area.
+struct Cover<'a> {
+    /// With their costs, the cheapest for their area first.
+    bins: &'a [(i128, &'a Bin)],
+    best: Option<i128>,
+    choices: usize,
+}
+
+impl Cover<'_> {
+    fn choose(&mut self, from: usize, rest: i128, paid: i128) {
+        self.choices += 1;
+        if self.choices >= MOST_CHOICES {
+            return;
+        }
+        if rest <= 0 {
+            self.best = Some(self.best.map_or(paid, |best| best.min(paid)));
+            return;
+        }
+        let Some((cost, bin)) = self.bins.get(from) else {
+            return;
+        };
+        let needed = ceiling(rest, bin.area());
+        let there = bin.limit.map_or(needed, |limit| limit as i128);
+        for count in (0..=needed.min(there)).rev() {
+            let paid = paid.saturating_add(cost.saturating_mul(count));
+            let rest = rest - bin.area() * count;
+            let more = in_part(self.bins.get(from + 1..).unwrap_or_default(), rest.max(0));
+            if self
+                .best
+                .is_none_or(|best| paid.saturating_add(more) < best)
+            {
+                self.choose(from + 1, rest, paid);
+            }
+        }
+    }
 }
 
 /// How many bins of one size do, by dual feasible functions.
@@ -212,6 +262,30 @@ mod tests {
     fn items_over_half_a_sheet_take_a_sheet_each() {
         // Area alone says two: 4 x 60 x 60 = 14400.
         assert_eq!(at_least(&problem(&[(60, 60, 4)], true)), 4);
+    }
+
+    #[test]
+    fn whole_sheets_are_paid_for() {
+        // 1.5 large sheets by area: one large and one small, or three small at 44 each.
+        let mut mixed = problem(&[(100, 75, 2)], false);
+        mixed.bins = [(100, 79), (50, 44)]
+            .map(|(across, cost)| Bin {
+                across,
+                cost,
+                ..mixed.bins[0]
+            })
+            .to_vec();
+        let bound = of(&mixed);
+        assert_eq!((bound.bins, bound.bought, bound.cost), (2, 2, 79 + 44));
+        // A half sheet on hand leaves one to buy.
+        mixed.bins.push(Bin {
+            cost: 0,
+            limit: Some(1),
+            on_hand: true,
+            ..mixed.bins[1]
+        });
+        let bound = of(&mixed);
+        assert_eq!((bound.bought, bound.cost), (1, 79));
     }
 
     #[test]

@@ -61,16 +61,17 @@ pub(super) fn pack(problem: &Problem) -> Packing {
     }
 }
 
-/// The same problem with one more for every bin, so that of two layouts of one cost the one with
+/// The same problem with one more for every bin that is not on hand, so that of two layouts of one cost the one with
 /// fewer bins is the cheaper; and the least that a layout of it costs.
 fn count_bins(problem: &Problem, at_least: Bound) -> (Problem, i128) {
     let pieces: i128 = problem.items.iter().map(|item| item.count as i128).sum();
     let scale = pieces + 1;
     let mut counted = problem.clone();
     for bin in &mut counted.bins {
-        bin.cost = bin.cost.saturating_mul(scale).saturating_add(1);
+        let one = i128::from(!bin.on_hand);
+        bin.cost = bin.cost.saturating_mul(scale).saturating_add(one);
     }
-    let least = at_least.cost.saturating_mul(scale) + i128::from(at_least.bins);
+    let least = at_least.cost.saturating_mul(scale) + i128::from(at_least.bought);
     (counted, least)
 }
 

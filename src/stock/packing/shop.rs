@@ -1,5 +1,5 @@
-//! What a shop asks of layouts that cost the same: no small piece at the saw, few settings of the
-//! fence, one large offcut.
+//! What a shop asks of layouts that cost the same: no small piece at the saw, what is on hand used
+//! first, few settings of the fence, one large offcut.
 
 use std::cmp::Reverse;
 use std::collections::BTreeMap;
@@ -13,6 +13,8 @@ use super::{Problem, Tree};
 pub(in crate::stock) struct Shop {
     /// Cuts of a piece that is too small to hold.
     pub(in crate::stock) small_pieces: usize,
+    /// Area cut out of bins on hand: the more of them, the more is left of what is bought.
+    pub(in crate::stock) on_hand: Reverse<i128>,
     /// Settings of the fence or the stop, each counted once however many bins need it.
     pub(in crate::stock) settings: usize,
     /// Area of the largest offcut that is of use.
@@ -30,13 +32,17 @@ impl Shop {
 #[derive(Clone, Debug, Default)]
 pub(super) struct Summary {
     small_pieces: usize,
+    on_hand: i128,
     settings: Vec<(Way, i64)>,
     offcut: i128,
 }
 
 impl Summary {
-    fn of(problem: &Problem, tree: &Tree) -> Self {
+    fn of(problem: &Problem, bin: usize, tree: &Tree) -> Self {
         let mut summary = Self::default();
+        if problem.bins.get(bin).is_some_and(|bin| bin.on_hand) {
+            summary.on_hand = tree.filled();
+        }
         for (cell, piece) in tree.walk() {
             match piece {
                 Piece::Divided { way, at, .. } => {
@@ -85,6 +91,7 @@ impl Tally {
         let offcuts = self.bins.iter().map(|bin| bin.offcut);
         Shop {
             small_pieces: self.small_pieces,
+            on_hand: Reverse(self.bins.iter().map(|bin| bin.on_hand).sum()),
             settings: self.settings.len(),
             offcut: Reverse(offcuts.max().unwrap_or(0)),
         }
@@ -95,7 +102,7 @@ impl Tally {
         let summary = if sheet.is_empty() {
             Summary::default()
         } else {
-            Summary::of(problem, &sheet.tree())
+            Summary::of(problem, sheet.bin, &sheet.tree())
         };
         self.put(place, summary)
     }

@@ -99,7 +99,7 @@ pub(in crate::stock) struct Tree {
 
 impl Tree {
     /// An uncut bin.
-    pub(super) fn new(along: i64, across: i64) -> Self {
+    pub(in crate::stock) fn new(along: i64, across: i64) -> Self {
         let whole = Cell {
             x: 0,
             y: 0,
@@ -159,7 +159,7 @@ impl Tree {
 
     /// Puts an item in the near corner of a free cell, the cut of `first` before the other.
     /// Gives the cells that stay free.
-    pub(super) fn place(
+    pub(in crate::stock) fn place(
         &mut self,
         id: usize,
         item: usize,
@@ -191,6 +191,24 @@ impl Tree {
             }
         }
         seen
+    }
+
+    /// Every cell that is divided, in the order of a saw: all cuts of one way through the whole
+    /// bin, then the cuts of the other way through what they freed, and so on
+    /// (ref: layout-practice#P14 [P]).
+    pub(in crate::stock) fn cuts(&self) -> Vec<(Cell, Way, i64)> {
+        let mut staged = Vec::new();
+        let mut waiting = vec![(0, 0_usize, None)];
+        while let Some((id, stage, around)) = waiting.pop() {
+            let Piece::Divided { way, at, near, far } = self.piece(id) else {
+                continue;
+            };
+            let stage = stage + usize::from(around.is_some_and(|around| around != way));
+            staged.push((stage, (self.cell(id), way, at)));
+            waiting.extend([(far, stage, Some(way)), (near, stage, Some(way))]);
+        }
+        staged.sort_by_key(|(stage, _)| *stage);
+        staged.into_iter().map(|(_, cut)| cut).collect()
     }
 
     /// The items, with repeats.
