@@ -9,7 +9,7 @@ use super::parts::gather_parts;
 use super::piece::Piece;
 use super::steps::gather_steps;
 use super::types::{
-    Build, Contact, ContinuousGrain, Hardware, HardwareId, Joint, JointKind, PlacedId,
+    Build, Contact, ContinuousGrain, Hardware, HardwareId, Joint, JointKind, PlacedId, PlacedPart,
 };
 use crate::finding::{Finding, Findings, Outcome};
 use crate::geometry::{Axis, Interval};
@@ -58,32 +58,30 @@ pub(super) fn assemble(model: &Model) -> Outcome<Build> {
                 .map(|piece| piece.place)
                 .collect::<Vec<_>>(),
         ),
-        parts: parts.parts,
-        placed: parts.placed,
         joints,
         hardware: model.hardware.clone(),
         supplies: model.supplies.clone(),
-        continuous: Vec::new(),
+        continuous: continuous(model, &parts.placed),
+        parts: parts.parts,
+        placed: parts.placed,
         steps: Vec::new(),
     };
-    build.continuous = model
-        .continuous
-        .iter()
-        .map(|run| ContinuousGrain {
-            parts: run
-                .pieces
-                .iter()
-                .filter_map(|piece| Some(build.piece(*piece)?.part))
-                .collect(),
-            along: run.along,
-            span: run.span,
-        })
-        .collect();
     gather_steps(model, &parts.first_of, &mut build);
     Outcome {
         value: build,
         findings,
     }
+}
+
+/// The parts over which the grain runs on.
+fn continuous(model: &Model, placed: &[PlacedPart]) -> Vec<ContinuousGrain> {
+    let part = |piece: &PlacedId| Some(placed.get(piece.0)?.part);
+    let runs = model.continuous.iter().map(|run| ContinuousGrain {
+        parts: run.pieces.iter().filter_map(part).collect(),
+        along: run.along,
+        span: run.span,
+    });
+    runs.collect()
 }
 
 /// Two pieces that a statement joins.

@@ -45,7 +45,6 @@ struct StockRow {
 #[derive(Clone, Debug, Serialize)]
 struct LumberRow {
     title: String,
-    thickness: Measure,
     /// Cubic metres, square metres and board feet, without their units.
     cubic_metres: String,
     square_metres: String,
@@ -157,7 +156,6 @@ fn lumber_row(facts: &Facts, line: &LumberLine) -> Option<LumberRow> {
     let (lost, of) = line.waste;
     Some(LumberRow {
         title: material.title.clone(),
-        thickness: facts.measure(line.thickness),
         cubic_metres: decimal(line.litres, 3),
         square_metres: decimal(line.square_metre_hundredths, 2),
         board_feet: decimal(line.board_foot_tenths, 1),

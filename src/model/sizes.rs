@@ -12,6 +12,17 @@ use crate::syntax::tree::{
 };
 use crate::units::{Length, Quantity};
 
+/// What a line of a material says of its cross-section.
+enum Section<'t> {
+    /// A sheet, which has no width of its own, or a board.
+    Flat {
+        thickness: &'t Expr,
+        width: Option<&'t Expr>,
+    },
+    /// A round bar, by its diameter.
+    Round(&'t Expr),
+}
+
 impl<'t> Evaluator<'t> {
     /// The value of a param, in its range.
     pub(super) fn param(&self, index: usize, span: Span) -> Option<Value> {
@@ -66,37 +77,35 @@ impl<'t> Evaluator<'t> {
         if let Some(measured) = self.overrides.thicknesses.get(&declared.name.value) {
             return Some(*measured);
         }
-        declared.settings.iter().find_map(|setting| match setting {
-            MaterialSetting::Thickness(size) | MaterialSetting::Section(size, _) => {
-                self.positive_length(size, None, "the thickness")
-            }
-            MaterialSetting::Diameter(size) => self.positive_length(size, None, "the diameter"),
-            MaterialSetting::Name(_)
-            | MaterialSetting::Stock { .. }
-            | MaterialSetting::Offcut { .. }
-            | MaterialSetting::Price(..)
-            | MaterialSetting::Waste(..)
-            | MaterialSetting::Allowance(..)
-            | MaterialSetting::Defects(..)
-            | MaterialSetting::Stages(_)
-            | MaterialSetting::Kerf(_)
-            | MaterialSetting::Trim(_)
-            | MaterialSetting::Grain(_)
-            | MaterialSetting::Density(_)
-            | MaterialSetting::Species(_)
-            | MaterialSetting::Sawn(_)
-            | MaterialSetting::Allow(_) => None,
-        })
+        let (size, name) = match self.section(material)? {
+            Section::Flat { thickness, .. } => (thickness, "the thickness"),
+            Section::Round(diameter) => (diameter, "the diameter"),
+        };
+        self.positive_length(size, None, name)
     }
 
     /// Width of a board's section; missing for a sheet, whose parts have widths of their own.
     pub(super) fn material_width(&self, material: usize) -> Option<Length> {
-        let declared = self.all.materials.get(material)?;
+        match self.section(material)? {
+            Section::Flat { width, .. } => self.positive_length(width?, None, "the width"),
+            Section::Round(diameter) => self.positive_length(diameter, None, "the diameter"),
+        }
+    }
+
+    /// The first line of a material that says how thick it is.
+    fn section(&self, material: usize) -> Option<Section<'t>> {
+        let declared = *self.all.materials.get(material)?;
         declared.settings.iter().find_map(|setting| match setting {
-            MaterialSetting::Section(_, size) => self.positive_length(size, None, "the width"),
-            MaterialSetting::Diameter(size) => self.positive_length(size, None, "the diameter"),
+            MaterialSetting::Thickness(thickness) => Some(Section::Flat {
+                thickness,
+                width: None,
+            }),
+            MaterialSetting::Section(thickness, width) => Some(Section::Flat {
+                thickness,
+                width: Some(width),
+            }),
+            MaterialSetting::Diameter(diameter) => Some(Section::Round(diameter)),
             MaterialSetting::Name(_)
-            | MaterialSetting::Thickness(_)
             | MaterialSetting::Stock { .. }
             | MaterialSetting::Offcut { .. }
             | MaterialSetting::Price(..)

@@ -23,16 +23,7 @@ pub(super) fn lay_out(
         MaterialForm::Sheet { .. } | MaterialForm::Lumber { .. } => return None,
     };
     let trim = material.trim.max(Length::ZERO);
-    let sizes = material
-        .stock
-        .iter()
-        .enumerate()
-        .map(|(stock, piece)| Usable {
-            stock,
-            size: [piece.length, width],
-            trim: [trim, Length::ZERO],
-        });
-    let sizes = layout::usable(material, sizes, findings);
+    let sizes = layout::usable(material, [trim, Length::ZERO], findings);
     if sizes.is_empty() {
         return None;
     }
@@ -72,7 +63,7 @@ fn fault(
     material: &Material,
     demand: &Demand,
     width: Length,
-    sizes: &[Usable],
+    sizes: &[Usable<'_>],
 ) -> Option<Finding> {
     let part = build.part(demand.part)?;
     if demand.across > width {

@@ -7,7 +7,7 @@ use super::findings;
 use super::packing::{Tree, Way};
 use crate::build::{Build, ContinuousGrain};
 use crate::finding::{Finding, Findings};
-use crate::model::MaterialId;
+use crate::model::{MaterialId, PartId};
 use crate::units::Length;
 
 /// Takes the pieces of every run out of the demands, and puts one blank for all of them in.
@@ -54,8 +54,7 @@ fn common_material(build: &Build, run: &ContinuousGrain) -> Option<MaterialId> {
     let mut parts = run.parts.iter().map(|part| build.part(*part));
     let first = parts.next()??.material;
     let is_alike = parts.all(|part| part.is_some_and(|part| part.material == first));
-    let is_single =
-        |part: &crate::model::PartId| build.part(*part).is_some_and(|part| part.layers <= 1);
+    let is_single = |part: &PartId| build.part(*part).is_some_and(|part| part.layers <= 1);
     let is_run = run.parts.len() > 1 && is_alike && run.parts.iter().all(is_single);
     is_run.then_some(first)
 }

@@ -6,7 +6,7 @@ use super::packing::{Bin, Cell, Item, Packed, Piece, Problem, Tree, Way, pack};
 use super::types::{Alternative, Cut, CutDirection, Layout, MaterialPlan, Offcut, Placement};
 use crate::build::{Build, Part};
 use crate::finding::{Finding, Findings};
-use crate::model::{Material, MaterialForm};
+use crate::model::{Material, MaterialForm, StockPiece};
 use crate::units::{Length, Money};
 
 /// Shorter pieces are no longer safe to hold at a saw (ref: layout-practice#P14 [P]).
@@ -14,16 +14,34 @@ const SMALL: Length = Length::from_mm(300);
 
 /// A size of stock and the part of it that can be used.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Usable {
+pub(super) struct Usable<'m> {
     /// Which of [`Material::stock`].
     pub(super) stock: usize,
+    /// The piece as sold.
+    pub(super) piece: &'m StockPiece,
     /// Length and width as bought.
     pub(super) size: [Length; 2],
     /// Trimmed off both ends and both long edges.
     pub(super) trim: [Length; 2],
 }
 
-impl Usable {
+impl<'m> Usable<'m> {
+    /// Every size of a material, with so much trimmed off ends and long edges.
+    pub(super) fn all(material: &'m Material, trim: [Length; 2]) -> impl Iterator<Item = Self> {
+        let section = match material.form {
+            MaterialForm::Board { width, .. } => Some(width),
+            MaterialForm::Round { diameter } => Some(diameter),
+            MaterialForm::Sheet { .. } | MaterialForm::Lumber { .. } => None,
+        };
+        let pieces = material.stock.iter().enumerate();
+        pieces.map(move |(stock, piece)| Self {
+            stock,
+            piece,
+            size: [piece.length, section.unwrap_or(piece.width)],
+            trim,
+        })
+    }
+
     /// What is left after trimming.
     pub(super) fn inside(&self) -> [Length; 2] {
         let [length, width] = self.size;
@@ -33,28 +51,24 @@ impl Usable {
 }
 
 /// The sizes of stock that something can be cut from; a finding for each that trimming eats up.
-pub(super) fn usable(
-    material: &Material,
-    sizes: impl Iterator<Item = Usable>,
+pub(super) fn usable<'m>(
+    material: &'m Material,
+    trim: [Length; 2],
     findings: &mut Findings,
-) -> Vec<Usable> {
+) -> Vec<Usable<'m>> {
     let mut kept = Vec::new();
-    for size in sizes {
+    for size in Usable::all(material, trim) {
         let [length, width] = size.inside();
         if length.is_positive() && width.is_positive() {
             kept.push(size);
             continue;
         }
-        let span = material
-            .stock
-            .get(size.stock)
-            .map_or(material.span, |piece| piece.span);
         let message = format!(
             "nothing is left of this piece of \"{}\" once it is trimmed",
             material.title
         );
         findings.push(
-            Finding::new(&findings::NOTHING_LEFT, span, message)
+            Finding::new(&findings::NOTHING_LEFT, size.piece.span, message)
                 .figure("length as bought", size.size[0])
                 .figure("width as bought", size.size[1])
                 .figure("trimmed off every edge", material.trim)
@@ -83,27 +97,20 @@ pub(super) fn lay_out(
     material: &Material,
     order: &Order,
     demands: &[Demand],
-    sizes: &[Usable],
+    sizes: &[Usable<'_>],
     findings: &mut Findings,
 ) -> Option<MaterialPlan> {
     if demands.is_empty() || sizes.is_empty() {
         return None;
     }
-    let (costs, has_prices) = costs(material, sizes, findings);
-    let pieces = |size: &Usable| material.stock.get(size.stock);
+    let (costs, currency) = costs(material, sizes, findings);
     let kerf = material.kerf.max(Length::ZERO);
     let problem = Problem {
         items: demands.iter().map(|demand| item(demand, kerf)).collect(),
         bins: sizes
             .iter()
             .zip(costs)
-            .map(|(size, cost)| Bin {
-                limit: pieces(size)
-                    .and_then(|piece| piece.count)
-                    .map(|count| usize::try_from(count).unwrap_or(0)),
-                on_hand: pieces(size).is_some_and(|piece| piece.on_hand),
-                ..bin(size, kerf, cost)
-            })
+            .map(|(size, cost)| bin(size, kerf, cost))
             .collect(),
         most_stages: material.stages,
         small: SMALL.nm(),
@@ -122,20 +129,13 @@ pub(super) fn lay_out(
         .collect();
     // What is on hand is cut first.
     layouts.sort_by_key(|layout| !layout.on_hand);
-    let currency = sizes.iter().filter_map(pieces).find_map(|piece| {
-        let price = piece.price.as_ref()?;
-        Some(price.currency.clone())
-    });
     let money = |cost: i128| {
         Some(Money {
-            currency: currency.clone().filter(|_| has_prices)?,
+            currency: currency.clone()?,
             cents: i64::try_from(cost).ok()?,
         })
     };
-    let cost = |bins: &[Packed]| -> i128 {
-        let bins = bins.iter().filter_map(|one| problem.bins.get(one.bin));
-        bins.map(|bin| bin.cost).sum()
-    };
+    let cost = |bins: &[Packed]| problem.cost(bins.iter().map(|one| one.bin));
     let alternatives = alternatives(&problem)
         .into_iter()
         .filter_map(|(bin, bins)| {
@@ -150,7 +150,6 @@ pub(super) fn lay_out(
         .collect();
     Some(MaterialPlan {
         material: order.material,
-        on_hand: layouts.iter().filter(|layout| layout.on_hand).count(),
         layouts,
         at_least: packing.at_least.bought,
         cost: money(cost(&packing.bins)),
@@ -191,27 +190,32 @@ pub(super) fn item(demand: &Demand, kerf: Length) -> Item {
 }
 
 /// A size of stock as a bin of the problem.
-pub(super) fn bin(size: &Usable, kerf: Length, cost: i128) -> Bin {
+pub(super) fn bin(size: &Usable<'_>, kerf: Length, cost: i128) -> Bin {
     let [length, width] = size.inside();
     Bin {
         along: (length + kerf).nm(),
         across: (width + kerf).nm(),
         cost,
-        limit: None,
-        on_hand: false,
+        limit: size
+            .piece
+            .count
+            .map(|count| usize::try_from(count).unwrap_or(0)),
+        on_hand: size.piece.on_hand,
     }
 }
 
-/// What one of each size costs: nothing where it is on hand, else its price where all have one in one currency, its area
-/// otherwise. And whether it is the price.
-fn costs(material: &Material, sizes: &[Usable], findings: &mut Findings) -> (Vec<i128>, bool) {
-    let pieces = || {
-        sizes
-            .iter()
-            .filter_map(|size| material.stock.get(size.stock))
-    };
-    let bought = pieces().filter(|piece| !piece.on_hand).count();
-    let prices: Vec<_> = pieces().filter_map(|piece| piece.price.as_ref()).collect();
+/// What one of each size costs: nothing where it is on hand, else its price where all have one in
+/// one currency, its area otherwise. And that currency, where it is the price.
+fn costs(
+    material: &Material,
+    sizes: &[Usable<'_>],
+    findings: &mut Findings,
+) -> (Vec<i128>, Option<String>) {
+    let bought = sizes.iter().filter(|size| !size.piece.on_hand).count();
+    let prices: Vec<&Money> = sizes
+        .iter()
+        .filter_map(|size| size.piece.price.as_ref())
+        .collect();
     let mut currencies: Vec<&str> = prices.iter().map(|price| price.currency.as_str()).collect();
     currencies.sort_unstable();
     currencies.dedup();
@@ -226,16 +230,16 @@ fn costs(material: &Material, sizes: &[Usable], findings: &mut Findings) -> (Vec
                 .remedy("price all sizes of a material in one currency"),
         );
     }
-    let has_prices = prices.len() == bought && currencies.len() == 1;
-    let cost = |size: &Usable| match material.stock.get(size.stock) {
-        Some(piece) if piece.on_hand => 0,
-        Some(piece) if has_prices => {
-            let price = piece.price.as_ref();
-            price.map_or(0, |price| i128::from(price.cents))
-        }
+    let currency = match currencies.as_slice() {
+        [one] if prices.len() == bought => Some((*one).to_owned()),
+        _ => None,
+    };
+    let cost = |size: &Usable<'_>| match &size.piece.price {
+        _ if size.piece.on_hand => 0,
+        Some(price) if currency.is_some() => i128::from(price.cents),
         Some(_) | None => (size.size[0] * size.size[1]).nm2(),
     };
-    (sizes.iter().map(cost).collect(), has_prices)
+    (sizes.iter().map(cost).collect(), currency)
 }
 
 /// A cut bin as a layout: kerfs taken out of the sizes again, positions on the piece as bought.
@@ -243,17 +247,14 @@ fn layout(
     material: &Material,
     order: &Order,
     demands: &[Demand],
-    size: &Usable,
+    size: &Usable<'_>,
     packed: &Packed,
 ) -> Layout {
     let kerf = material.kerf.max(Length::ZERO);
     let mut layout = Layout {
         material: order.material,
         stock: size.stock,
-        on_hand: material
-            .stock
-            .get(size.stock)
-            .is_some_and(|piece| piece.on_hand),
+        on_hand: size.piece.on_hand,
         size: size.size,
         trim: size.trim,
         kerf,
@@ -364,7 +365,7 @@ pub(super) fn too_large(
     part: &Part,
     material: &Material,
     demand: &Demand,
-    sizes: &[Usable],
+    sizes: &[Usable<'_>],
 ) -> Finding {
     let fits = |along: Length, across: Length| {
         sizes
@@ -391,10 +392,8 @@ pub(super) fn too_large(
         let [length, width] = largest.inside();
         finding = finding
             .figure("length of the largest piece once trimmed", length)
-            .figure("width of the largest piece once trimmed", width);
-        if let Some(piece) = material.stock.get(largest.stock) {
-            finding = finding.related(piece.span, "the largest piece");
-        }
+            .figure("width of the largest piece once trimmed", width)
+            .related(largest.piece.span, "the largest piece");
     }
     if only_turned {
         finding.remedy("let the other size run along the grain, or state `grain none`")

@@ -1,5 +1,7 @@
 //! Boards of random width: bought by volume or surface, chosen and laid out at the yard.
 
+use num_integer::div_ceil;
+
 use super::blanks::{Demand, Order};
 use super::findings;
 use super::layout::{self, Usable};
@@ -39,7 +41,7 @@ pub(super) fn line(
     }
     let (lost, of) = material.lumber.waste;
     let (lost, of) = (i128::from(lost), i128::from(of.max(1)));
-    let surface = ceiling(blanks.nm2().saturating_mul(of + lost), of);
+    let surface = div_ceil(blanks.nm2().saturating_mul(of + lost), of);
     let volume = surface.saturating_mul(i128::from(material.thickness().nm()));
     let litres = part_of(volume, CUBIC_METRE / 1_000);
     let square = part_of(surface, SQUARE_METRE / 100);
@@ -68,31 +70,20 @@ pub(super) fn line(
     })
 }
 
-/// Rounded up.
-fn ceiling(whole: i128, part: i128) -> i128 {
-    whole.saturating_add(part - 1) / part
-}
-
 /// How many parts hold the whole, the last one in part.
 fn part_of(whole: i128, part: i128) -> i64 {
-    i64::try_from(ceiling(whole, part)).unwrap_or(i64::MAX)
+    i64::try_from(div_ceil(whole, part)).unwrap_or(i64::MAX)
 }
 
 /// Parts larger than the largest board, and parts that leave nothing to plane.
 fn check(build: &Build, material: &Material, demands: &[Demand], findings: &mut Findings) {
-    let sizes: Vec<Usable> = (0..)
-        .zip(&material.stock)
-        .map(|(stock, piece)| Usable {
-            stock,
-            size: [piece.length, piece.width],
-            trim: [Length::ZERO; 2],
-        })
-        .collect();
+    let sizes: Vec<Usable<'_>> = Usable::all(material, [Length::ZERO; 2]).collect();
     for demand in demands {
         let Some(part) = build.part(demand.part) else {
             continue;
         };
-        let fits = |size: &Usable| demand.along <= size.size[0] && demand.across <= size.size[1];
+        let fits =
+            |size: &Usable<'_>| demand.along <= size.size[0] && demand.across <= size.size[1];
         if !sizes.is_empty() && !sizes.iter().any(fits) {
             findings.push(layout::too_large(part, material, demand, &sizes));
         }

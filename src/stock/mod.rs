@@ -58,6 +58,7 @@ pub fn lay_out(build: &Build, solids: &Solids) -> Outcome<Stock> {
         cut_list,
         ..Stock::default()
     };
+    let mut lumber = Vec::new();
     for order in blanks::orders(build, &mut findings) {
         let Some(material) = build.material(order.material) else {
             continue;
@@ -69,8 +70,7 @@ pub fn lay_out(build: &Build, solids: &Solids) -> Outcome<Stock> {
                     .extend(sheets::lay_out(build, material, &order, &mut findings));
             }
             MaterialForm::Lumber { .. } => {
-                let line = lumber::line(build, material, &order, &mut findings);
-                stock.purchases.lumber.extend(line);
+                lumber.extend(lumber::line(build, material, &order, &mut findings));
             }
             MaterialForm::Board { .. } | MaterialForm::Round { .. } => {
                 stock
@@ -79,7 +79,6 @@ pub fn lay_out(build: &Build, solids: &Solids) -> Outcome<Stock> {
             }
         }
     }
-    let lumber = std::mem::take(&mut stock.purchases.lumber);
     stock.purchases = purchases::count(build, solids, &stock, lumber);
     Outcome {
         value: stock,

@@ -1,7 +1,7 @@
 //! Sheets: blanks of panel material in two dimensions, cut from edge to edge.
 
 use super::blanks::{Demand, Order};
-use super::layout::{self, Usable};
+use super::layout;
 use super::types::MaterialPlan;
 use crate::build::Build;
 use crate::finding::Findings;
@@ -17,16 +17,7 @@ pub(super) fn lay_out(
     findings: &mut Findings,
 ) -> Option<MaterialPlan> {
     let trim = material.trim.max(Length::ZERO);
-    let sizes = material
-        .stock
-        .iter()
-        .enumerate()
-        .map(|(stock, piece)| Usable {
-            stock,
-            size: [piece.length, piece.width],
-            trim: [trim, trim],
-        });
-    let sizes = layout::usable(material, sizes, findings);
+    let sizes = layout::usable(material, [trim; 2], findings);
     if sizes.is_empty() {
         return None;
     }

@@ -116,14 +116,19 @@ pub struct MaterialPlan {
     /// No layout needs fewer pieces bought of this stock than that: proven by area and by the
     /// pieces that cannot share a sheet.
     pub at_least: i64,
-    /// Offcuts on hand among the layouts.
-    pub on_hand: usize,
     /// What the layouts cost, where every size has a price.
     pub cost: Option<Money>,
     /// No layout costs less: proven likewise.
     pub least_cost: Option<Money>,
     /// What it would take to cut everything from one of several sizes alone.
     pub alternatives: Vec<Alternative>,
+}
+
+impl MaterialPlan {
+    /// How many of its layouts are of offcuts on hand.
+    pub fn on_hand(&self) -> usize {
+        self.layouts.iter().filter(|layout| layout.on_hand).count()
+    }
 }
 
 /// One size of stock in place of several.

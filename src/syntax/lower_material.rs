@@ -3,7 +3,7 @@
 use super::layout::Item;
 use super::lower::Reader;
 use super::pairs::{Parts, Rule};
-use super::tree::{Material, MaterialSetting, Name};
+use super::tree::{Expr, Material, MaterialSetting, Name};
 use super::words::{BlockKind, Opening};
 use crate::source::Spanned;
 
@@ -72,12 +72,18 @@ impl<'s> Reader<'s> {
         })
     }
 
-    fn stock(&mut self, mut parts: Parts<'s>, item: &Item) -> Option<MaterialSetting> {
-        let length = self.next_expr(&mut parts)?;
+    /// Length of a piece of stock, and its width where one is given.
+    fn length_and_width(&mut self, parts: &mut Parts<'s>) -> Option<(Expr, Option<Expr>)> {
+        let length = self.next_expr(parts)?;
         let width = match parts.take(Rule::a_length) {
             Some(node) => Some(self.expr(node)?),
             None => None,
         };
+        Some((length, width))
+    }
+
+    fn stock(&mut self, mut parts: Parts<'s>, item: &Item) -> Option<MaterialSetting> {
+        let (length, width) = self.length_and_width(&mut parts)?;
         Some(MaterialSetting::Stock {
             length,
             width,
@@ -88,11 +94,7 @@ impl<'s> Reader<'s> {
     }
 
     fn offcut(&mut self, mut parts: Parts<'s>, item: &Item) -> Option<MaterialSetting> {
-        let length = self.next_expr(&mut parts)?;
-        let width = match parts.take(Rule::a_length) {
-            Some(node) => Some(self.expr(node)?),
-            None => None,
-        };
+        let (length, width) = self.length_and_width(&mut parts)?;
         Some(MaterialSetting::Offcut {
             length,
             width,

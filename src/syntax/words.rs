@@ -109,19 +109,8 @@ impl Opening {
 
     /// True where it means little without a block.
     pub(super) const fn needs_block(self) -> bool {
-        match self {
-            Self::Plan | Self::Material | Self::Part | Self::Place | Self::Step => true,
-            Self::Param
-            | Self::Let
-            | Self::Require
-            | Self::Load
-            | Self::Clearance
-            | Self::Hold
-            | Self::Join
-            | Self::Hardware
-            | Self::Supply
-            | Self::Continuous => false,
-        }
+        let may_stand_alone = matches!(self, Self::Join | Self::Hardware | Self::Supply);
+        self.block().is_some() && !may_stand_alone
     }
 
     /// The statement that begins with a word.

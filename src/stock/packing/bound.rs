@@ -1,5 +1,7 @@
 //! How few bins could do: bounds that hold for every layout.
 
+use num_integer::div_ceil;
+
 use super::{Bin, Item, Problem};
 
 /// Widths and lengths tried as thresholds; more would sharpen the bound little and cost time.
@@ -55,24 +57,19 @@ pub(super) fn of(problem: &Problem) -> Bound {
         }
     }
     // Every cost is a whole number of these.
-    let unit = problem.bins.iter().map(|bin| bin.cost).fold(0, divisor);
+    let unit = problem
+        .bins
+        .iter()
+        .map(|bin| bin.cost)
+        .fold(0, num_integer::gcd);
     if unit > 0 {
-        bound.cost = ceiling(bound.cost, unit) * unit;
+        bound.cost = div_ceil(bound.cost, unit) * unit;
     }
     bound
 }
 
 fn whole(bins: i128) -> i64 {
     i64::try_from(bins).unwrap_or(i64::MAX)
-}
-
-/// The greatest common divisor.
-fn divisor(a: i128, b: i128) -> i128 {
-    let (mut a, mut b) = (a, b);
-    while b != 0 {
-        (a, b) = (b, a % b);
-    }
-    a
 }
 
 /// Choices of bins looked at before the bound is left as good as it is.
@@ -106,7 +103,7 @@ fn in_part(bins: &[(i128, &Bin)], area: i128) -> i128 {
     for (cost, bin) in bins {
         let all = bin.limit.map(|limit| bin.area() * limit as i128);
         let taken = rest.min(all.unwrap_or(rest));
-        sum = sum.saturating_add(ceiling(cost.saturating_mul(taken), bin.area()));
+        sum = sum.saturating_add(div_ceil(cost.saturating_mul(taken), bin.area()));
         rest -= taken;
         if rest <= 0 {
             break;
@@ -136,7 +133,7 @@ impl Cover<'_> {
         let Some((cost, bin)) = self.bins.get(from) else {
             return;
         };
-        let needed = ceiling(rest, bin.area());
+        let needed = div_ceil(rest, bin.area());
         let there = bin.limit.map_or(needed, |limit| limit as i128);
         for count in (0..=needed.min(there)).rev() {
             let paid = paid.saturating_add(cost.saturating_mul(count));
@@ -160,15 +157,10 @@ fn claimed_bins(items: &[Item], bin: &Bin) -> i64 {
     for &e in &along {
         for &f in &across {
             let claimed = claims(items, (bin.along, e), (bin.across, f));
-            bound = bound.max(ceiling(claimed, bin.area()));
+            bound = bound.max(div_ceil(claimed, bin.area()));
         }
     }
     whole(bound)
-}
-
-fn ceiling(area: i128, bin: i128) -> i128 {
-    let bin = bin.max(1);
-    (area + bin - 1) / bin
 }
 
 /// What a size claims of a bin's side, with the threshold `e`.

@@ -5,10 +5,11 @@ use super::sheet::Sheet;
 use super::shop::Shop;
 use super::strips::{self, Lie};
 use super::tree::{Tree, Way};
-use super::{Packed, Problem, Remaining};
+use super::{Packed, Problem, Remaining, one_by_one};
 
 /// Places looked at before no further construction begins. About 0.1 s of a release build.
 const MOST_WORK: u64 = 16_000_000;
+
 /// In which order items are looked at.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Order {
@@ -87,8 +88,7 @@ pub(super) fn best(problem: &Problem) -> (Vec<Sheet>, Vec<u32>) {
                 continue;
             }
             let left = layout.remaining.iter().sum::<usize>();
-            let cost = layout.sheets.iter().map(|sheet| cost_of(problem, sheet));
-            let cost = cost.fold(0, i128::saturating_add);
+            let cost = problem.cost(layout.sheets.iter().map(|sheet| sheet.bin));
             let worth = |best: &(usize, i128, Shop)| (left, cost) <= (best.0, best.1);
             if best.as_ref().is_none_or(|(least, _)| worth(least)) {
                 let badness = (left, cost, Shop::of(problem, &layout.sheets));
@@ -100,29 +100,9 @@ pub(super) fn best(problem: &Problem) -> (Vec<Sheet>, Vec<u32>) {
     }
     let Some((_, layout)) = best else {
         let all = problem.items.iter().map(|item| item.count);
-        return (Vec::new(), pool(all));
+        return (Vec::new(), one_by_one(all));
     };
-    (layout.sheets, pool(layout.remaining.into_iter()))
-}
-
-/// Items with repeats.
-fn pool(counts: impl Iterator<Item = usize>) -> Vec<u32> {
-    let items = (0..).zip(counts);
-    items
-        .flat_map(|(item, count)| std::iter::repeat_n(item, count))
-        .collect()
-}
-
-/// True where every item fits in some bin.
-pub(super) fn all_fit(problem: &Problem) -> bool {
-    let needed = problem.items.iter().filter(|item| item.count > 0);
-    needed
-        .into_iter()
-        .all(|item| problem.bins.iter().any(|bin| item.fits(*bin)))
-}
-
-fn cost_of(problem: &Problem, sheet: &Sheet) -> i128 {
-    problem.bins.get(sheet.bin).map_or(0, |bin| bin.cost)
+    (layout.sheets, one_by_one(layout.remaining.into_iter()))
 }
 
 /// What one construction came to.

@@ -11,7 +11,7 @@ use super::chance::Chance;
 use super::sheet::{Content, Id, Sheet};
 use super::shop::{Summary, Tally};
 use super::state::{Shapes, State};
-use super::{Pose, Problem, Way};
+use super::{Pose, Problem, Way, one_by_one};
 
 /// States that a new one is compared with.
 const HISTORY: usize = 100;
@@ -60,11 +60,7 @@ impl<'a> Goal<'a> {
     /// Lays all items on new bins, largest first, each where it fits best.
     pub(super) fn begin(&mut self) -> Reached {
         let mut state = State::new(self.problem, i128::MAX);
-        for (index, item) in (0..).zip(&self.problem.items) {
-            state
-                .pool
-                .extend(std::iter::repeat_n::<u32>(index, item.count));
-        }
+        state.pool = one_by_one(self.problem.items.iter().map(|item| item.count));
         self.recreate(&mut state);
         Reached {
             pool: std::mem::take(&mut state.pool),

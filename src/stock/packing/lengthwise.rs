@@ -65,7 +65,7 @@ fn at_least(problem: &Problem, cost: i128) -> Bound {
         && bin.cost > 0
     {
         let free = problem.bins.iter().all(|bin| !bin.on_hand || bin.cost == 0);
-        let bars = i64::try_from((bound.cost + bin.cost - 1) / bin.cost).unwrap_or(0);
+        let bars = i64::try_from(num_integer::div_ceil(bound.cost, bin.cost)).unwrap_or(0);
         if free {
             bound.bought = bound.bought.max(bars);
         }

@@ -98,6 +98,14 @@ pub(super) struct Problem {
     pub(super) small: i64,
 }
 
+impl Problem {
+    /// What bins cost together, given by number.
+    pub(super) fn cost(&self, bins: impl Iterator<Item = usize>) -> i128 {
+        let bins = bins.filter_map(|bin| self.bins.get(bin));
+        bins.map(|bin| bin.cost).fold(0, i128::saturating_add)
+    }
+}
+
 /// A bin and how it is cut.
 #[derive(Clone, Debug)]
 pub(super) struct Packed {
@@ -133,3 +141,11 @@ type Pose = (i64, i64, bool);
 
 /// How much is still to be placed, by item.
 type Remaining = Vec<usize>;
+
+/// Items one by one, each as often as it is counted.
+fn one_by_one(counts: impl Iterator<Item = usize>) -> Vec<u32> {
+    (0..)
+        .zip(counts)
+        .flat_map(|(item, count)| std::iter::repeat_n(item, count))
+        .collect()
+}

@@ -6,7 +6,7 @@
 use super::goal::Goal;
 use super::sheet::Sheet;
 use super::shop::Shop;
-use super::{Bin, Bound, Packed, Packing, Problem, bound, constructions};
+use super::{Bound, Packed, Packing, Problem, bound, constructions};
 
 /// Work on a layout that costs less, for each piece to lay; about 6 ms of a release build.
 const WORK_A_PIECE: u64 = 200_000;
@@ -20,16 +20,16 @@ const MOST_SHOP_WORK: u64 = 1_500_000;
 /// Packs every item that fits.
 pub(super) fn pack(problem: &Problem) -> Packing {
     let at_least = bound::of(problem);
-    let (counted, least) = count_bins(problem, at_least);
     let pieces = problem
         .items
         .iter()
         .fold(0_u64, |sum, item| sum.saturating_add(item.count as u64));
+    let (counted, least) = count_bins(problem, at_least, pieces);
     let mut goal = Goal::new(&counted);
 
     let (mut sheets, mut pool) = first(&counted, &mut goal);
     let limit = goal.work + pieces.saturating_mul(WORK_A_PIECE).min(MOST_WORK);
-    if !pool.is_empty() && constructions::all_fit(&counted) {
+    if !pool.is_empty() && all_fit(&counted) {
         let reached = goal.reach(&sheets, pool, i128::MAX, limit);
         (sheets, pool) = (reached.sheets, reached.pool);
     }
@@ -63,9 +63,8 @@ pub(super) fn pack(problem: &Problem) -> Packing {
 
 /// The same problem with one more for every bin that is not on hand, so that of two layouts of one cost the one with
 /// fewer bins is the cheaper; and the least that a layout of it costs.
-fn count_bins(problem: &Problem, at_least: Bound) -> (Problem, i128) {
-    let pieces: i128 = problem.items.iter().map(|item| item.count as i128).sum();
-    let scale = pieces + 1;
+fn count_bins(problem: &Problem, at_least: Bound, pieces: u64) -> (Problem, i128) {
+    let scale = i128::from(pieces) + 1;
     let mut counted = problem.clone();
     for bin in &mut counted.bins {
         let one = i128::from(!bin.on_hand);
@@ -76,10 +75,13 @@ fn count_bins(problem: &Problem, at_least: Bound) -> (Problem, i128) {
 }
 
 fn cost(problem: &Problem, sheets: &[Sheet]) -> i128 {
-    let bins = sheets
-        .iter()
-        .filter_map(|sheet| problem.bins.get(sheet.bin));
-    bins.map(|bin: &Bin| bin.cost).fold(0, i128::saturating_add)
+    problem.cost(sheets.iter().map(|sheet| sheet.bin))
+}
+
+/// True where every item fits in some bin.
+fn all_fit(problem: &Problem) -> bool {
+    let mut needed = problem.items.iter().filter(|item| item.count > 0);
+    needed.all(|item| problem.bins.iter().any(|bin| item.fits(*bin)))
 }
 
 /// The first layout and what it leaves: the best of many constructions, or one piece after the

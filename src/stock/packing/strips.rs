@@ -132,7 +132,7 @@ fn strips_needed(candidates: &[Candidate], length: i64, remaining: &Remaining) -
             i128::from(candidate.along) * left as i128
         })
         .sum();
-    let strips = (sum + i128::from(length) - 1) / i128::from(length.max(1));
+    let strips = num_integer::div_ceil(sum, i128::from(length.max(1)));
     usize::try_from(strips).unwrap_or(usize::MAX)
 }
 

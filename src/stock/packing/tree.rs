@@ -174,8 +174,7 @@ impl Tree {
         let (near, far) = self.divide(id, first, size(first));
         let second = first.other();
         let (corner, side) = self.divide(near, second, size(second));
-        self.set(corner, Piece::Item { item, turned });
-        self.filled += i128::from(along) * i128::from(across);
+        self.fill(corner, item, turned);
         [far, side]
     }
 

@@ -67,5 +67,5 @@ fn scaled(
     if bound >= i128::MAX / 2 {
         return 0;
     }
-    (bound.max(0) + claim - 1) / claim
+    num_integer::div_ceil(bound.max(0), claim)
 }

@@ -3,6 +3,8 @@
 
 use std::cmp::Reverse;
 
+use num_integer::gcd;
+
 use super::{CutBars, Cutting, Sticks};
 
 /// What a bar that does not exist costs, in dearest bars: it takes what limited stock does not
@@ -268,13 +270,4 @@ fn merge(sticks: &Sticks, bars: &mut Vec<CutBars>) {
         }
         alike
     });
-}
-
-/// The greatest common divisor.
-fn gcd(a: i128, b: i128) -> i128 {
-    let (mut a, mut b) = (a, b);
-    while b != 0 {
-        (a, b) = (b, a % b);
-    }
-    a
 }
