@@ -169,6 +169,15 @@ fn the_same_twice() {
     assert_eq!(placed(pack_sheets(&problem)), placed(pack_sheets(&problem)));
 }
 
+#[test]
+fn a_sheet_narrower_than_its_trims_holds_nothing() {
+    let mut trimmed = problem(&[(1, 12, None, 0)], &[(1, 1, 1)]);
+    (trimmed.kerf, trimmed.trim) = (6, 9);
+    let packing = counted(&trimmed);
+    assert!(packing.sheets.is_empty());
+    assert_eq!(packing.uncut, [1]);
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(48))]
 

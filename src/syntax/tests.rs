@@ -555,7 +555,7 @@ fn holds_for(text: &str) -> Result<(), TestCaseError> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 200, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig::with_cases(200))]
 
     #[test]
     fn any_characters_are_read_without_a_panic(text in "\\PC{0,80}") {

@@ -32,40 +32,43 @@ pub(super) fn of(problem: &Problem) -> Bound {
         .iter()
         .map(|item| item.area() * item.count as i128)
         .sum();
-    if area == 0 || problem.bins.is_empty() {
+    let bins = usable(problem, &items);
+    if area == 0 || bins.is_empty() {
         return Bound::default();
     }
     let mut bound = Bound {
-        bins: whole(cheapest(&problem.bins, area, |_| 1)).max(1),
-        bought: whole(cheapest(&problem.bins, area, |bin| {
-            i128::from(!bin.on_hand)
-        })),
-        cost: cheapest(&problem.bins, area, |bin| bin.cost),
+        bins: whole(cheapest(&bins, area, |_| 1)).max(1),
+        bought: whole(cheapest(&bins, area, |bin| i128::from(!bin.on_hand))),
+        cost: cheapest(&bins, area, |bin| bin.cost),
     };
-    let mut bought = problem.bins.iter().filter(|bin| !bin.on_hand);
+    let mut bought = bins.iter().filter(|bin| !bin.on_hand);
     if let (Some(bin), None) = (bought.next(), bought.next()) {
-        let on_hand = || problem.bins.iter().filter(|bin| bin.on_hand);
+        let on_hand = || bins.iter().filter(|bin| bin.on_hand);
         let is_smaller = |other: &Bin| other.along <= bin.along && other.across <= bin.across;
         if on_hand().all(is_smaller) {
             let limits = on_hand().map(|bin| bin.limit.unwrap_or(usize::MAX));
             let there = limits.fold(0, usize::saturating_add);
-            let bins = claimed_bins(&items, bin);
-            bound.bins = bound.bins.max(bins);
-            let rest = bins.saturating_sub(i64::try_from(there).unwrap_or(i64::MAX));
+            let claimed = claimed_bins(&items, bin);
+            bound.bins = bound.bins.max(claimed);
+            let rest = claimed.saturating_sub(i64::try_from(there).unwrap_or(i64::MAX));
             bound.bought = bound.bought.max(rest);
             bound.cost = bound.cost.max(bin.cost * i128::from(bound.bought));
         }
     }
     // Every cost is a whole number of these.
-    let unit = problem
-        .bins
-        .iter()
-        .map(|bin| bin.cost)
-        .fold(0, num_integer::gcd);
+    let unit = bins.iter().map(|bin| bin.cost).fold(0, num_integer::gcd);
     if unit > 0 {
         bound.cost = div_ceil(bound.cost, unit) * unit;
     }
     bound
+}
+
+/// The bins that hold something at all: a sheet narrower than its two trims has no area.
+fn usable(problem: &Problem, items: &[Item]) -> Vec<Bin> {
+    let holds = |bin: &Bin| bin.along > 0 && bin.across > 0;
+    let bins = problem.bins.iter().copied().filter(holds);
+    bins.filter(|bin| items.iter().any(|item| item.fits(*bin)))
+        .collect()
 }
 
 fn whole(bins: i128) -> i64 {
@@ -259,7 +262,7 @@ mod tests {
     #[test]
     fn whole_sheets_are_paid_for() {
         // 1.5 large sheets by area: one large and one small, or three small at 44 each.
-        let mut mixed = problem(&[(100, 75, 2)], false);
+        let mut mixed = problem(&[(10, 10, 150)], false);
         mixed.bins = [(100, 79), (50, 44)]
             .map(|(across, cost)| Bin {
                 across,
