@@ -16,10 +16,11 @@ use super::measure::Measure;
 use super::parts::DrawnPart;
 use super::read_first::ReadFirst;
 use super::steps::StepText;
+use super::sums::OpenSum;
 use super::tools::ToolGroup;
 use super::{
     Stages, buy, cover, cut_list, drilling, figures, final_checks, hardware, layouts, parts,
-    read_first, steps, tools,
+    read_first, steps, sums, tools,
 };
 use crate::behaviour::Behaviour;
 use crate::build::{Build, Revision};
@@ -95,6 +96,7 @@ pub(super) struct PlanContext {
     buy: Buy,
     tools: Vec<ToolGroup>,
     cut_list: Vec<MaterialRows>,
+    open_sums: Vec<OpenSum>,
     layouts: Vec<MaterialLayouts>,
     drawn_parts: Vec<DrawnPart>,
     hardware: Vec<HardwareRow>,
@@ -116,6 +118,7 @@ impl PlanContext {
             buy: buy::of(facts),
             tools: tools::of(facts),
             cut_list: cut_list::of(facts),
+            open_sums: sums::of(facts),
             layouts: layouts::of(facts),
             drawn_parts: parts::of(facts),
             hardware: hardware::of(facts),

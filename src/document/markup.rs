@@ -56,6 +56,12 @@ fn byte_at(text: &str, position: roxmltree::TextPos) -> usize {
     before + position.col as usize
 }
 
+/// Whether a word stands in its class.
+fn has_class(node: Node, word: &str) -> bool {
+    let classes = node.attribute("class").unwrap_or_default();
+    classes.split_whitespace().any(|class| class == word)
+}
+
 pub(super) fn attribute(node: Node, name: &str, default: &str) -> String {
     node.attribute(name).unwrap_or(default).to_owned()
 }
@@ -144,9 +150,7 @@ impl Reader {
                 }
             }
             "ol" => self.list(node, ListMarker::Number, depth),
-            "ul" if node.attribute("class") == Some("tick") => {
-                self.list(node, ListMarker::Tick, depth)
-            }
+            "ul" if has_class(node, "tick") => self.list(node, ListMarker::Tick, depth),
             "ul" => self.list(node, ListMarker::Bullet, depth),
             "table" => Block::Table(self.table(node, depth)),
             "figure" => return self.figure(node, depth),
@@ -208,7 +212,11 @@ impl Reader {
                 self.unknown(child, "a list holds <li>");
             }
         }
-        Block::List { marker, items }
+        Block::List {
+            marker,
+            in_columns: has_class(node, "columns"),
+            items,
+        }
     }
 
     /// Small figures with their words.

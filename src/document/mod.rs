@@ -30,6 +30,7 @@ mod references;
 mod render;
 mod signs;
 mod steps;
+mod sums;
 mod templates;
 mod tools;
 pub mod tree;

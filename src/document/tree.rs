@@ -51,6 +51,8 @@ pub enum Block {
     List {
         /// Numbered or with bullets or with boxes to tick.
         marker: ListMarker,
+        /// Short items, set in two columns.
+        in_columns: bool,
         /// Its items.
         items: Vec<Vec<Block>>,
     },

@@ -18,7 +18,7 @@ const LENGTH_PT: f64 = 430.0;
 /// Boards are drawn at least that high, in points: two lines of small text.
 const LEAST_HEIGHT_PT: f64 = 30.0;
 /// Sheets are drawn at most that high, in points: two stand on one page.
-const MOST_HEIGHT_PT: f64 = 290.0;
+const MOST_HEIGHT_PT: f64 = 240.0;
 /// Room around the piece, in points.
 const ROOM_LEFT: f64 = 2.0;
 const ROOM_RIGHT: f64 = 70.0;

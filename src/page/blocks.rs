@@ -139,7 +139,17 @@ impl<'d> Setter<'d, '_> {
                 self.heading(*level, id, text, column);
             }
             Block::Paragraph { class, id, text } => self.paragraph(class, id, text, column),
-            Block::List { marker, items } => self.list(*marker, items, column),
+            Block::List {
+                marker,
+                in_columns,
+                items,
+            } => {
+                if *in_columns {
+                    self.list_in_columns(*marker, items, column);
+                } else {
+                    self.list(*marker, items, 0, column);
+                }
+            }
             Block::Table(table) => self.table(table, column),
             Block::Figure {
                 name,
@@ -258,7 +268,29 @@ impl<'d> Setter<'d, '_> {
         self.flow.space_after(style.after);
     }
 
-    fn list(&mut self, marker: ListMarker, items: &'d [Vec<Block>], column: Column) {
+    /// A list of short items in two columns, read down the first and then the second.
+    fn list_in_columns(&mut self, marker: ListMarker, items: &'d [Vec<Block>], column: Column) {
+        let (near, far) = items.split_at(items.len().div_ceil(2));
+        let half = column.width / 2.0;
+        let first = self.flow.slabs.len();
+        self.list(marker, near, 0, column.inside(0.0, half));
+        let second = self.flow.slabs.len();
+        self.list(marker, far, near.len(), column.inside(half, 0.0));
+        let right: Vec<Slab<'_>> = self.flow.slabs.drain(second..).collect();
+        for (place, slab) in (first..).zip(right) {
+            if place >= second {
+                self.flow.push(slab);
+            } else if let Some(left) = self.flow.slabs.get_mut(place) {
+                left.height = left.height.max(slab.height);
+                left.content.extend(slab.content);
+                left.places.extend(slab.places);
+            }
+        }
+        self.flow.keep_from(first, self.room, BreakCost::Kept);
+    }
+
+    /// A list; `before` items of it were set already.
+    fn list(&mut self, marker: ListMarker, items: &'d [Vec<Block>], before: usize, column: Column) {
         let indent = match marker {
             ListMarker::Number => 21.0,
             ListMarker::Bullet => 14.0,
@@ -279,7 +311,7 @@ impl<'d> Setter<'d, '_> {
             } else {
                 10.6
             };
-            let mark = self.marker(marker, number + 1, Spot::new(column.x, baseline));
+            let mark = self.marker(marker, before + number + 1, Spot::new(column.x, baseline));
             if let Some(slab) = self.flow.slabs.get_mut(first) {
                 slab.content.push(Placed::Mark(mark));
                 // Items follow each other closely and off the grid, a list's first one excepted.

@@ -10,6 +10,7 @@
 //! - `continuous.rs`: pieces that are sawn as one blank, so that the grain runs on;
 //! - `sheets.rs`, `boards.rs`, `lumber.rs`: materials to that problem and its answer back to layouts;
 //! - `plain.rs`, `recount.rs`: the same as bare numbers, and a check of them that knows no method;
+//! - `sums.rs`: sizes that must add up, as they are printed;
 //! - `cut_list.rs`, `purchases.rs`, `supplies.rs`: the lists a reader works from.
 
 mod blanks;
@@ -34,12 +35,14 @@ mod sheets;
 mod sold_checks;
 #[cfg(test)]
 mod stick_checks;
+mod sums;
 mod supplies;
 mod types;
 
 pub use types::{
     Alternative, Blank, Cut, CutDirection, CutGroup, CutRow, HardwareLine, Layout, LumberLine,
-    MaterialPlan, Offcut, Placement, Purchases, Setting, Stock, StockLine, SupplyLine, WidthGroup,
+    MaterialPlan, Offcut, Placement, Purchases, Setting, Stock, StockLine, Sum, SupplyLine,
+    WidthGroup,
 };
 
 use crate::build::Build;
@@ -56,6 +59,7 @@ pub fn lay_out(build: &Build, solids: &Solids) -> Outcome<Stock> {
     let cut_list = cut_list::group(build);
     let mut stock = Stock {
         cut_list,
+        open_sums: sums::open(build),
         ..Stock::default()
     };
     let mut lumber = Vec::new();

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::build::{HardwareId, SupplyId};
-use crate::geometry::Side;
+use crate::geometry::{Axis, Side};
 use crate::model::{LumberMeasure, MaterialId, PartId};
 use crate::units::{Length, Money};
 
@@ -18,6 +18,8 @@ pub struct Stock {
     pub boards: Vec<MaterialPlan>,
     /// What to buy.
     pub purchases: Purchases,
+    /// Printed sizes that do not add up, each row of parts once.
+    pub open_sums: Vec<Sum>,
 }
 
 impl Stock {
@@ -48,6 +50,30 @@ impl Stock {
             .flat_map(|group| &group.widths)
             .flat_map(|width| &width.rows)
     }
+}
+
+/// Parts in a row whose printed sizes make something else than the printed whole: 23/32, 26-15/16
+/// and 23/32 in are 28-3/8 in, and 720 mm are printed as 28-11/32 in.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Sum {
+    /// Along which they stand.
+    pub axis: Axis,
+    /// The parts, one after the other.
+    pub parts: Vec<PartId>,
+    /// The size of each along the axis.
+    pub sizes: Vec<Length>,
+    /// How deep each is let into the next.
+    pub depths: Vec<Length>,
+    /// What they make together.
+    pub whole: Length,
+    /// The part beside them that is as long.
+    pub whole_of: PartId,
+    /// What the printed millimetres make, less those printed of the whole.
+    pub mm_open: Length,
+    /// What the printed inches make, less those printed of the whole.
+    pub inch_open: Length,
+    /// The part to be cut to fit.
+    pub to_fit: Option<PartId>,
 }
 
 /// The parts of one material.

@@ -71,12 +71,22 @@ impl PrintedLength {
 }
 
 impl Length {
+    /// What the millimetres that a plan prints of it are.
+    pub fn printed_mm(self, precision: Precision) -> Self {
+        precision.metric_step * round_to_step(self, precision.metric_step)
+    }
+
+    /// What the inches that a plan prints of it are.
+    pub fn printed_inch(self, precision: Precision) -> Self {
+        let parts = round_to_inch_part(self, precision.inch_denominator);
+        Self::from_inch(parts, precision.inch_denominator)
+    }
+
     /// The length in both systems at a plan's precision.
     pub fn printed(self, precision: Precision) -> PrintedLength {
-        let steps = round_to_step(self, precision.metric_step);
-        let rounded_mm = precision.metric_step * steps;
+        let rounded_mm = self.printed_mm(precision);
+        let rounded_inch = self.printed_inch(precision);
         let parts = round_to_inch_part(self, precision.inch_denominator);
-        let rounded_inch = Self::from_inch(parts, precision.inch_denominator);
         PrintedLength {
             mm: decimal_mm(rounded_mm),
             inch: mixed_inches(parts, precision.inch_denominator, "-", "/"),

@@ -172,6 +172,7 @@ fn blocks_and_inlines_may_be_nested_deeply() {
             },
             _ => Block::List {
                 marker: ListMarker::Number,
+                in_columns: depth % 2 == 0,
                 items: vec![vec![block]],
             },
         };

@@ -2,7 +2,7 @@
 
 use leafwright::build::Paper;
 use leafwright::display::{Area, Face, Mark, PathPiece};
-use leafwright::document::tree::{Block, Document, Inline};
+use leafwright::document::tree::{Block, Document, Inline, ListMarker};
 use leafwright::page::{Pages, Placed, paginate, text_area};
 use leafwright::text::Fonts;
 
@@ -337,4 +337,30 @@ fn a_german_document_is_numbered_in_german() {
     assert_eq!(find(&said, "Seite").text, "Seite\u{a0}2 von 2");
     assert!(find(&said, "WARNUNG").bold);
     assert!(find(&said, "DANGER DE MORT").bold);
+}
+
+#[test]
+fn short_items_stand_in_two_columns_read_downwards() {
+    let words = ["one", "two", "three", "four", "five"];
+    let items = words.map(|word| vec![paragraph("", word)]);
+    let document = plain(vec![
+        Block::List {
+            marker: ListMarker::Number,
+            in_columns: true,
+            items: items.to_vec(),
+        },
+        paragraph("", "after"),
+    ]);
+    let fonts = Fonts::shipped().unwrap();
+    let said = said(&paginate(&document, &fonts, Paper::A4).value);
+    let at = |word| {
+        let line = line_of(&said, word);
+        (line.x, line.y)
+    };
+    assert!(at("one").0 == at("three").0 && at("one").1 < at("two").1);
+    assert!(at("two").1 < at("three").1);
+    assert!(at("four").0 == at("five").0 && at("four").0 > at("three").0 + 100.0);
+    assert_eq!((at("four").1, at("five").1), (at("one").1, at("two").1));
+    assert!(at("after").1 > at("three").1, "below the longer column");
+    assert_eq!(line_of(&said, "4").y, at("four").1, "numbered on");
 }

@@ -327,6 +327,7 @@ fn step(number: usize, figure: &str) -> Vec<Block> {
         },
         Block::List {
             marker: ListMarker::Tick,
+            in_columns: false,
             items: vec![
                 vec![paragraph("", "The diagonals differ by no more than 1\u{a0}mm (3\u{2044}64\u{a0}in).")],
                 vec![paragraph("", "Every shelf is flush with the rear edges of both sides, and none of them rocks on a flat table.")],
@@ -348,6 +349,7 @@ fn boxes() -> Vec<Block> {
                 ),
                 Block::List {
                     marker: ListMarker::Bullet,
+                    in_columns: false,
                     items: vec![
                         vec![paragraph("", "Eye protection and hearing protection.")],
                         vec![paragraph("", "No gloves near turning blades.")],
@@ -400,6 +402,7 @@ pub(super) fn document(fonts: &Fonts, steps: usize) -> Document {
     blocks.push(heading(3, "final-load", "Under load"));
     blocks.push(Block::List {
         marker: ListMarker::Number,
+        in_columns: false,
         items: vec![
             vec![paragraph(
                 "",
@@ -409,6 +412,7 @@ pub(super) fn document(fonts: &Fonts, steps: usize) -> Document {
                 paragraph("", "Measure the sag in the middle (≤ 1\u{a0}mm, ≥ 0, ≈ 0.6, −0.2, ⌀\u{202f}5, left → right ← back):"),
                 Block::List {
                     marker: ListMarker::Bullet,
+                    in_columns: false,
                     items: vec![
                         vec![paragraph("", "less than 1\u{a0}mm: good;")],
                         vec![paragraph("", "more: stiffen the front edge with a batten.")],

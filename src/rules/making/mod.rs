@@ -7,6 +7,7 @@ pub mod named_before_added;
 pub mod out_of_reach;
 pub mod part_never_added;
 pub mod pulled_before_added;
+pub mod sizes_do_not_add_up;
 pub mod step_adds_twice;
 pub mod step_without_text;
 pub mod too_short_to_plane;
@@ -20,6 +21,7 @@ super::rules! {
     Always out_of_reach
     Always finer_than_a_shop
     Always lost_in_rounding
+    Always sizes_do_not_add_up
     Complete named_before_added
     Complete idle_tool
 }

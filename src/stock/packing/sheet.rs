@@ -417,15 +417,13 @@ impl Sheet {
         }
     }
 
-    /// Lets a row give what none of its pieces needs to the row around it; gives what is then
-    /// free there.
-    fn shrink(&mut self, row: Id) -> Option<Id> {
-        let way = self.way_around(row)?;
+    /// How much of a piece of a row of `way` none of its own pieces needs.
+    fn spare(&self, piece: Id, way: Way) -> i64 {
         let mut spare = i64::MAX;
-        let mut at = self.node(row).first;
-        while at != NONE {
-            let piece = self.node(at);
-            match piece.content {
+        let mut at = self.node(piece).first;
+        while at != NONE && spare > 0 {
+            let inner = self.node(at);
+            match inner.content {
                 Content::Free => {}
                 Content::Row(_) => {
                     let rest = self.free_of(at).map_or(0, |free| self.node(free).size(way));
@@ -433,10 +431,18 @@ impl Sheet {
                 }
                 Content::Item(_) | Content::Unused => spare = 0,
             }
-            if spare == 0 {
-                return None;
-            }
-            at = piece.next;
+            at = inner.next;
+        }
+        if spare == i64::MAX { 0 } else { spare }
+    }
+
+    /// Lets a row give what none of its pieces needs to the row around it; gives what is then
+    /// free there.
+    fn shrink(&mut self, row: Id) -> Option<Id> {
+        let way = self.way_around(row)?;
+        let spare = self.spare(row, way);
+        if spare == 0 {
+            return None;
         }
         let around = self.node(row).parent;
         self.change(row, |node| *node.size_mut(way) -= spare);
@@ -539,11 +545,16 @@ impl Sheet {
                         .row(id)
                         .filter(|piece| self.node(*piece).content != Content::Free)
                         .collect();
-                    // The widest first, those of one setting together.
+                    let is_used_up = self.free_of(id).is_none();
+                    // The widest first, those of one setting together. A piece with a rest of
+                    // its own is what the others leave, where they leave nothing else: it
+                    // needs no setting of the fence.
                     pieces.sort_by_key(|piece| {
                         let node = self.node(*piece);
                         let other = node.size(way.other());
-                        std::cmp::Reverse((node.size(way), other, node.content.rank()))
+                        let has_rest = is_used_up && self.spare(*piece, way) > 0;
+                        let size = std::cmp::Reverse((node.size(way), other, node.content.rank()));
+                        (has_rest, size)
                     });
                     for piece in pieces {
                         let node = self.node(piece);
