@@ -9,9 +9,6 @@ use crate::finding::{Finding, Findings};
 use crate::model::{Material, MaterialForm, StockPiece};
 use crate::units::{Length, Money};
 
-/// Shorter pieces are no longer safe to hold at a saw (ref: layout-practice#P14 [P]).
-const SMALL: Length = Length::from_mm(300);
-
 /// A size of stock and the part of it that can be used.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Usable<'m> {
@@ -113,7 +110,7 @@ pub(super) fn lay_out(
             .map(|(size, cost)| bin(size, kerf, cost))
             .collect(),
         most_stages: material.stages,
-        small: SMALL.nm(),
+        small: Cut::SAFE.nm(),
     };
     let packing = pack(&problem);
     if let Some(finding) = more_than_stock(build, material, demands, &packing.unpacked) {
@@ -280,7 +277,7 @@ fn add(layout: &mut Layout, tree: &Tree, corner: [Length; 2], demands: &[Demand]
         width: Length::from_nm(cell.across) - kerf,
     };
     for (cell, way, at) in tree.cuts() {
-        layout.cuts.push(cut(way, at, cell, real(cell), kerf));
+        layout.cuts.push(cut(way, at, real(cell), kerf));
     }
     for (cell, piece) in tree.walk() {
         let real = real(cell);
@@ -313,22 +310,25 @@ fn add(layout: &mut Layout, tree: &Tree, corner: [Length; 2], demands: &[Demand]
     }
 }
 
-fn cut(way: Way, at: i64, cell: Cell, real: Offcut, kerf: Length) -> Cut {
+fn cut(way: Way, at: i64, real: Offcut, kerf: Length) -> Cut {
     let setting = Length::from_nm(at) - kerf;
+    let piece = [real.length, real.width];
     match way {
         Way::Rip => Cut {
             direction: CutDirection::Rip,
             at: real.y + setting,
             from: real.x,
-            to: real.x + Length::from_nm(cell.along) - kerf,
+            to: real.x + real.length,
             setting,
+            piece,
         },
         Way::Crosscut => Cut {
             direction: CutDirection::Crosscut,
             at: real.x + setting,
             from: real.y,
-            to: real.y + Length::from_nm(cell.across) - kerf,
+            to: real.y + real.width,
             setting,
+            piece,
         },
     }
 }

@@ -275,6 +275,23 @@ pub struct Cut {
     pub to: Length,
     /// What comes off on the near side: the setting of the fence or stop.
     pub setting: Length,
+    /// Length and width of the piece at the saw, along those of the stock.
+    pub piece: [Length; 2],
+}
+
+impl Cut {
+    /// Shorter pieces are no longer safe to hold at a saw (ref: layout-practice#P14 [P]).
+    pub const SAFE: Length = Length::from_mm(300);
+
+    /// Whether the piece at the saw is too small to hold: too short to guide along a fence, or
+    /// short both ways where it is cut across.
+    pub fn is_too_small_to_hold(&self) -> bool {
+        let [length, width] = self.piece;
+        match self.direction {
+            CutDirection::Rip => length < Self::SAFE,
+            CutDirection::Crosscut => length.max(width) < Self::SAFE,
+        }
+    }
 }
 
 /// What is left over of a sheet or board.

@@ -1,5 +1,6 @@
 //! What can be made: steps in which every part comes in once, and says how.
 
+pub mod cut_too_small;
 pub mod finer_than_a_shop;
 pub mod idle_tool;
 pub mod lost_in_rounding;
@@ -18,6 +19,7 @@ super::rules! {
     Always step_without_text
     Complete pulled_before_added
     Always too_short_to_plane
+    Always cut_too_small
     Always out_of_reach
     Always finer_than_a_shop
     Always lost_in_rounding
