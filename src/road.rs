@@ -84,7 +84,10 @@ pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<
         findings.append(drawing::examine(sound.build(), &solids.value));
     }
     let set_aside = rules::set_aside(&findings.sorted(), &model.value.allowances);
-    let findings = set_aside.findings.sorted();
+    let findings = set_aside
+        .findings
+        .sorted()
+        .once_within(&tree.value.described());
     let value = Checked {
         // An allowance may be an error of its own.
         sound: sound.value.filter(|_| !findings.has_errors()),

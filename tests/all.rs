@@ -9,6 +9,7 @@
     reason = "tests read their cases, write their reports, and fail where they cannot"
 )]
 
+mod assemblies;
 mod broken;
 mod check;
 mod exports;

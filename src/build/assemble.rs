@@ -58,6 +58,8 @@ pub(super) fn assemble(model: &Model) -> Outcome<Build> {
                 .map(|piece| piece.place)
                 .collect::<Vec<_>>(),
         ),
+        groups: model.groups.clone(),
+        instances: model.instances.clone(),
         joints,
         hardware: model.hardware.clone(),
         supplies: model.supplies.clone(),

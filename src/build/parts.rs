@@ -101,7 +101,9 @@ fn place_piece(piece: &Piece<'_>, flip: Flip, part: PartId) -> PlacedPart {
         body: piece.placement.body,
         place: piece.place(),
         removable: piece.placement.removable,
+        within: piece.placement.within,
         step: None,
+        comings: Vec::new(),
         span: piece.placement.span,
     }
 }

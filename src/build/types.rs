@@ -5,8 +5,8 @@ use serde::Serialize;
 use crate::geometry::{Direction, Handedness, Interval, Orientation};
 use crate::model::{Band, Feature, Material, MaterialId, PartId};
 pub use crate::model::{
-    Hardware, HardwareId, HardwareKind, JointKind, Paper, PlacedId, PlanHead, Projection, Pull,
-    Revision, SignalWord, Supply, SupplyId, SupplyKind, User,
+    Group, GroupId, Hardware, HardwareId, HardwareKind, Instance, InstanceId, JointKind, Paper,
+    PlacedId, PlanHead, Projection, Pull, Revision, SignalWord, Supply, SupplyId, SupplyKind, User,
 };
 use crate::source::{Span, Spanned};
 use crate::units::{Area, Length};
@@ -22,6 +22,10 @@ pub struct Build {
     pub parts: Vec<Part>,
     /// Every placed piece, by [`PlacedId`].
     pub placed: Vec<PlacedPart>,
+    /// Sub-assemblies that are made, by [`GroupId`].
+    pub groups: Vec<Group>,
+    /// Every placed sub-assembly, by [`InstanceId`].
+    pub instances: Vec<Instance>,
     /// Joints, one for each pair of pieces that a `join` brings together.
     pub joints: Vec<Joint>,
     /// Hardware by [`HardwareId`], with the count the whole build uses.
@@ -81,6 +85,85 @@ impl Build {
     /// The part a placed piece is one of.
     pub fn part_of(&self, id: PlacedId) -> Option<&Part> {
         self.part(self.piece(id)?.part)
+    }
+
+    /// The sub-assembly that stands for all that are made in a step; none for the build itself.
+    pub fn shown_in(&self, step: &Step) -> Option<InstanceId> {
+        self.groups.get(step.group?.0)?.instances.first().copied()
+    }
+
+    /// How many alike are made in a step.
+    pub fn times(&self, step: &Step) -> usize {
+        let group = step.group.and_then(|group| self.groups.get(group.0));
+        group.map_or(1, |group| group.instances.len())
+    }
+
+    /// True for a piece that is in a sub-assembly, however deep.
+    pub fn is_within(&self, piece: PlacedId, instance: InstanceId) -> bool {
+        let mut at = self.piece(piece).and_then(|piece| piece.within);
+        while let Some(id) = at {
+            if id == instance {
+                return true;
+            }
+            at = self.instances.get(id.0).and_then(|it| it.within);
+        }
+        false
+    }
+
+    /// The pieces that a step's picture shows coming in: of sub-assemblies that are alike, those of
+    /// the first.
+    pub fn shown_adds(&self, step: &Step) -> Vec<PlacedId> {
+        let shown = self.shown_in(step);
+        let mut adds = step.adds.clone();
+        adds.retain(|piece| shown.is_none_or(|shown| self.is_within(*piece, shown)));
+        adds
+    }
+
+    /// The joints that a step's picture shows, as indices of [`Build::joints`].
+    pub fn shown_joints(&self, step: &Step) -> Vec<usize> {
+        let shown = self.shown_in(step);
+        let mut joints = step.joints.clone();
+        joints.retain(|index| {
+            let joint = self.joints.get(*index);
+            joint.is_some_and(|joint| shown.is_none_or(|shown| self.is_within(joint.part, shown)))
+        });
+        joints
+    }
+
+    /// The step in which a piece comes into a sub-assembly or the build.
+    pub fn comes(&self, piece: PlacedId, into: Option<InstanceId>) -> Option<usize> {
+        let comings = &self.piece(piece)?.comings;
+        comings.iter().find(|coming| coming.into == into)?.step
+    }
+
+    /// The sub-assembly with which a piece comes into another one or the build; none for one that
+    /// comes by itself.
+    pub fn comes_with(&self, piece: PlacedId, into: Option<InstanceId>) -> Option<InstanceId> {
+        let comings = &self.piece(piece)?.comings;
+        let level = comings.iter().position(|coming| coming.into == into)?;
+        comings.get(level + 1)?.into
+    }
+
+    /// The sub-assembly with which a piece comes in in a step, counted from zero.
+    pub fn whole_added(&self, piece: PlacedId, step: usize) -> Option<InstanceId> {
+        let comings = &self.piece(piece)?.comings;
+        let level = comings.iter().position(|it| it.step == Some(step))?;
+        comings.get(level + 1)?.into
+    }
+
+    /// Width, depth and height of everything in a sub-assembly.
+    pub fn size_of_whole(&self, id: InstanceId) -> Option<[Length; 3]> {
+        let pieces = (0..self.placed.len()).map(PlacedId);
+        let places = pieces
+            .filter(|piece| self.is_within(*piece, id))
+            .filter_map(|piece| Some(self.piece(piece)?.place));
+        let whole = places.reduce(|mut whole, place| {
+            for (stretch, other) in whole.iter_mut().zip(place) {
+                *stretch = stretch.hull(other);
+            }
+            whole
+        })?;
+        Some(whole.map(Interval::size))
     }
 
     /// A material.
@@ -153,11 +236,24 @@ pub struct PlacedPart {
     pub place: [Interval; 3],
     /// Held by its place alone and taken out in use.
     pub removable: bool,
-    /// The step that adds it.
+    /// The sub-assembly it is placed in.
+    pub within: Option<InstanceId>,
+    /// The step that adds it first: to its innermost sub-assembly.
     pub step: Option<usize>,
+    /// What it is put into, from the plan inwards: of sub-assemblies, those with steps of their own.
+    pub comings: Vec<Coming>,
     /// Where it is written.
     #[serde(skip)]
     pub span: Span,
+}
+
+/// How a piece comes into something: by itself, or with the sub-assembly it is part of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Coming {
+    /// Into which sub-assembly; none for the whole build.
+    pub into: Option<InstanceId>,
+    /// In which step; none if no step adds it.
+    pub step: Option<usize>,
 }
 
 /// Where two pieces touch: a rectangle square to a world axis.
@@ -228,6 +324,9 @@ pub struct Fastener {
 /// A step of the work.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Step {
+    /// The sub-assemblies it is about, all alike; none for the build itself. What it adds, uses and
+    /// takes is for all of them.
+    pub group: Option<GroupId>,
     /// Its title.
     pub title: String,
     /// Pieces that come in.
@@ -275,4 +374,6 @@ pub enum WordingPiece {
     Value(String),
     /// A part, printed with its name and letter, and how many are meant.
     Part(PartId, i64),
+    /// A sub-assembly, printed with its name and mark, and how many are meant.
+    Whole(GroupId, i64),
 }

@@ -22,6 +22,7 @@ fn words(wording: &Wording) -> String {
         WordingPiece::Plain(text) | WordingPiece::Value(text) => text.clone(),
         WordingPiece::Length(length) => format!("{} mm", length.mm()),
         WordingPiece::Part(part, _) => format!("part {}", part.0),
+        WordingPiece::Whole(group, _) => format!("sub-assembly {}", group.0),
     });
     pieces.collect()
 }

@@ -25,7 +25,10 @@ fn named(step: &Step) -> impl Iterator<Item = PartId> {
     let pieces = step.says.iter().flat_map(|text| &text.pieces);
     pieces.filter_map(|piece| match piece {
         WordingPiece::Part(part, _) => Some(*part),
-        WordingPiece::Plain(_) | WordingPiece::Length(_) | WordingPiece::Value(_) => None,
+        WordingPiece::Plain(_)
+        | WordingPiece::Length(_)
+        | WordingPiece::Value(_)
+        | WordingPiece::Whole(..) => None,
     })
 }
 

@@ -63,6 +63,7 @@ fn declares(tree: &Tree, name: &str) -> bool {
         | Statement::Hold(_)
         | Statement::Continuous(_)
         | Statement::Supply(_)
+        | Statement::Subassembly(_)
         | Statement::Require(_) => false,
     })
 }

@@ -10,7 +10,7 @@ use super::measure::{Duration, Measure};
 use super::read_first::CautionText;
 use super::signs::{self, SignText};
 use super::wording::{self, TextPiece};
-use crate::build::{SignalWord, Step};
+use crate::build::{GroupId, InstanceId, SignalWord, Step};
 use crate::caution::Occasion;
 use crate::geometry::Handedness;
 use crate::model::PartId;
@@ -23,6 +23,10 @@ pub(super) struct StepText {
     title: String,
     /// The name of its figure; none where the step adds nothing that it could show.
     figure: Option<String>,
+    /// What is put together in it, where that is no more than a part of the whole.
+    making: Option<Making>,
+    /// Sub-assemblies that come in as they were put together before.
+    wholes: Vec<StepWhole>,
     parts: Vec<StepPart>,
     hardware: Vec<StepHardware>,
     /// Glue, finish and abrasives it names.
@@ -39,6 +43,32 @@ pub(super) struct StepText {
     own_cautions: Vec<(SignalWord, Vec<TextPiece>)>,
     says: Vec<Vec<TextPiece>>,
     checks: Vec<Vec<TextPiece>>,
+}
+
+/// A sub-assembly that a step is about.
+#[derive(Clone, Debug, Serialize)]
+struct Making {
+    label: String,
+    title: String,
+    /// True for the first of its steps.
+    begins: bool,
+    /// How many alike are made.
+    count: usize,
+    /// How many of them are mirror images.
+    mirrored: usize,
+}
+
+/// Sub-assemblies of one kind that come in.
+#[derive(Clone, Debug, Serialize)]
+struct StepWhole {
+    label: String,
+    title: String,
+    /// Width, depth and height of one as it stands.
+    size: Vec<Measure>,
+    count: usize,
+    mirrored: usize,
+    /// The steps in which it was put together, counted from 1: the first and the last.
+    steps: Option<(usize, usize)>,
 }
 
 /// Pieces of one part that come in.
@@ -94,7 +124,9 @@ fn text(facts: &Facts, index: usize, step: &Step, told: &mut BTreeSet<&'static s
         number: index + 1,
         title: step.title.clone(),
         figure: shows(facts, step).then(|| format!("step-{}", index + 1)),
-        parts: parts(facts, step),
+        making: step.group.and_then(|group| making(facts, index, group)),
+        wholes: wholes(facts, index, step),
+        parts: parts(facts, index, step),
         hardware: hardware(facts, step),
         supplies: supplies(facts, step),
         tools: tools(facts, index),
@@ -114,10 +146,75 @@ fn shows(facts: &Facts, step: &Step) -> bool {
     adds || !step.joints.is_empty()
 }
 
+fn making(facts: &Facts, index: usize, id: GroupId) -> Option<Making> {
+    let group = facts.build.groups.get(id.0)?;
+    let first = facts
+        .build
+        .steps
+        .iter()
+        .position(|step| step.group == Some(id));
+    let made = group.instances.iter();
+    let mirrored = made.filter(|id| is_mirrored(facts, **id)).count();
+    Some(Making {
+        label: group.label.clone(),
+        begins: first == Some(index),
+        title: group.title.clone(),
+        count: group.instances.len(),
+        // Where all are mirror images alike there is nothing to tell apart.
+        mirrored: mirrored % group.instances.len().max(1),
+    })
+}
+
+fn is_mirrored(facts: &Facts, instance: InstanceId) -> bool {
+    let instance = facts.build.instances.get(instance.0);
+    instance.is_some_and(|it| it.handedness == Handedness::Mirrored)
+}
+
+/// The sub-assemblies of the step, by kind.
+fn wholes(facts: &Facts, index: usize, step: &Step) -> Vec<StepWhole> {
+    let build = facts.build;
+    let added: BTreeSet<InstanceId> = step
+        .adds
+        .iter()
+        .filter_map(|piece| build.whole_added(*piece, index))
+        .collect();
+    let mut kinds: BTreeMap<GroupId, Vec<InstanceId>> = BTreeMap::new();
+    for id in added {
+        if let Some(it) = build.instances.get(id.0) {
+            kinds.entry(it.group).or_default().push(id);
+        }
+    }
+    let rows = kinds.into_iter().filter_map(|(group, instances)| {
+        let steps = build.steps.iter().enumerate();
+        let own: Vec<usize> = steps
+            .filter(|(_, step)| step.group == Some(group))
+            .map(|(number, _)| number + 1)
+            .collect();
+        let mirrored = instances
+            .iter()
+            .filter(|id| is_mirrored(facts, **id))
+            .count();
+        let size = build.size_of_whole(*instances.first()?)?;
+        Some(StepWhole {
+            label: build.groups.get(group.0)?.label.clone(),
+            title: build.groups.get(group.0)?.title.clone(),
+            size: Measure::all(&size, facts.precision()),
+            count: instances.len(),
+            mirrored: mirrored % instances.len().max(1),
+            steps: own.first().copied().zip(own.last().copied()),
+        })
+    });
+    rows.collect()
+}
+
 /// The parts of the step, each once, in the order of their letters.
-fn parts(facts: &Facts, step: &Step) -> Vec<StepPart> {
+fn parts(facts: &Facts, index: usize, step: &Step) -> Vec<StepPart> {
     let mut counts: BTreeMap<PartId, (i64, i64)> = BTreeMap::new();
-    for piece in step.adds.iter().filter_map(|id| facts.build.piece(*id)) {
+    let single = step
+        .adds
+        .iter()
+        .filter(|id| facts.build.whole_added(**id, index).is_none());
+    for piece in single.filter_map(|id| facts.build.piece(*id)) {
         let (count, mirrored) = counts.entry(piece.part).or_default();
         *count += 1;
         *mirrored += i64::from(piece.handedness == Handedness::Mirrored);

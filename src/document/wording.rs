@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::context::Facts;
 use super::measure::Measure;
-use crate::build::{Wording, WordingPiece};
+use crate::build::{GroupId, Wording, WordingPiece};
 use crate::model::PartId;
 use crate::units::{Length, Precision, lengths_in};
 
@@ -15,7 +15,7 @@ pub(super) struct TextPiece {
     pub(super) text: Option<String>,
     /// A length.
     pub(super) length: Option<Measure>,
-    /// A part.
+    /// A part or a sub-assembly.
     pub(super) part: Option<PartName>,
 }
 
@@ -36,6 +36,15 @@ impl PartName {
         facts.build.part(id).map(|part| Self {
             label: part.label.clone(),
             title: part.title.clone(),
+            count,
+        })
+    }
+
+    /// A sub-assembly by number; its mark stands for a letter.
+    pub(super) fn of_whole(facts: &Facts, id: GroupId, count: i64) -> Option<Self> {
+        facts.build.groups.get(id.0).map(|group| Self {
+            label: group.label.clone(),
+            title: group.title.clone(),
             count,
         })
     }
@@ -62,9 +71,24 @@ fn printed(facts: &Facts, wording: &Wording, precision: Precision) -> Vec<TextPi
                 part: PartName::of(facts, *part, *count),
                 ..TextPiece::default()
             }),
+            WordingPiece::Whole(group, count) => pieces.push(whole(facts, *group, *count)),
         }
     }
     pieces
+}
+
+/// A sub-assembly; its mark leads to where it is put together, if it is put together by itself.
+fn whole(facts: &Facts, id: GroupId, count: i64) -> TextPiece {
+    match facts.build.groups.get(id.0) {
+        Some(group) if !group.has_steps && count > 1 => {
+            words(&format!("{count} \u{d7} {}", group.title))
+        }
+        Some(group) if !group.has_steps => words(&group.title),
+        _ => TextPiece {
+            part: PartName::of_whole(facts, id, count),
+            ..TextPiece::default()
+        },
+    }
 }
 
 /// Words, and the lengths an author wrote among them in one system alone.

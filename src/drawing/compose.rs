@@ -1,6 +1,6 @@
 //! From a scene to a figure: scale, marks, references, and the frame around them.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::anchor::anchor;
 use super::contacts::{Box3, Contacts};
@@ -9,10 +9,10 @@ use super::fills::VisibleFill;
 use super::grid::Bounds;
 use super::inset::inset;
 use super::picture::{Ink, Picture, Sheet, marks};
-use super::references::{COLUMN_MM, Reference, Weight, lay_references};
+use super::references::{COLUMN_MM, Naming, Reference, Weight, lay_references};
 use super::scene::{BodyId, Scene};
 use super::view::View;
-use crate::build::{Build, PlacedId};
+use crate::build::{Build, InstanceId, PlacedId};
 use crate::display::{Area, Figure, Mark, PT_PER_MM, Spot};
 use crate::solid::Solids;
 use crate::text::Fonts;
@@ -157,7 +157,7 @@ impl Shot {
     fn anchors(
         &self,
         picture: &Picture,
-        named: &BTreeMap<PlacedId, Weight>,
+        named: &BTreeMap<PlacedId, Naming>,
     ) -> BTreeMap<BodyId, ([f64; 2], f64)> {
         let mut fills: BTreeMap<BodyId, Vec<&VisibleFill>> = BTreeMap::new();
         for fill in &picture.fills {
@@ -176,7 +176,7 @@ impl Shot {
 /// What stands beside a picture.
 pub(super) enum Beside {
     /// References to pieces, each with a weight; none where there are none.
-    References(BTreeMap<PlacedId, Weight>),
+    References(BTreeMap<PlacedId, Naming>),
     /// Overall dimensions.
     Dimensions,
 }
@@ -187,7 +187,7 @@ fn referenced_figure(
     shot: &Shot,
     print: &Print,
     picture: &Picture,
-    named: &BTreeMap<PlacedId, Weight>,
+    named: &BTreeMap<PlacedId, Naming>,
 ) -> Figure {
     let columns = if named.is_empty() {
         0.0
@@ -226,27 +226,33 @@ fn referenced_figure(
     framed(drawn, print.alternative.clone())
 }
 
-/// One reference for each part among the named pieces, at the piece that shows most.
+/// One reference for each part or sub-assembly among the named pieces, at the piece that shows
+/// most.
 fn references(
     studio: &Studio<'_>,
     staging: &Staging,
     anchors: &BTreeMap<BodyId, ([f64; 2], f64)>,
     sheet: &Sheet,
-    named: &BTreeMap<PlacedId, Weight>,
+    named: &BTreeMap<PlacedId, Naming>,
 ) -> Vec<Reference> {
     let mut best: BTreeMap<&str, (Reference, f64)> = BTreeMap::new();
+    let mut counted: BTreeSet<InstanceId> = BTreeSet::new();
     for (body, piece) in &staging.pieces {
-        let (Some(weight), Some(part)) = (named.get(piece), studio.build.part_of(*piece)) else {
+        let Some(naming) = named.get(piece) else {
             continue;
         };
+        let Some(label) = label_of(studio.build, *piece, naming) else {
+            continue;
+        };
+        let weight = &naming.weight;
         let (spot, room) = match anchors.get(body) {
             Some((point, room)) => (sheet.spot(*point), *room),
             // Nothing of it is seen: it is counted with the others of its part, if there are.
             None => (Spot::default(), f64::NEG_INFINITY),
         };
-        let entry = best.entry(part.label.as_str()).or_insert_with(|| {
+        let entry = best.entry(label).or_insert_with(|| {
             let reference = Reference {
-                label: part.label.clone(),
+                label: label.to_owned(),
                 count: 0,
                 anchor: spot,
                 rank: *weight,
@@ -260,7 +266,9 @@ fn references(
             entry.1 = f64::NEG_INFINITY;
         }
         if *weight == entry.0.rank {
-            entry.0.count += 1;
+            // A sub-assembly counts once, whatever it is made of.
+            let counts = naming.whole.is_none_or(|whole| counted.insert(whole));
+            entry.0.count += usize::from(counts);
             if room > entry.1 {
                 entry.0.anchor = spot;
                 entry.1 = room;
@@ -278,6 +286,17 @@ fn references(
             reference
         })
         .collect()
+}
+
+/// What stands in the circle of a piece's reference.
+fn label_of<'b>(build: &'b Build, piece: PlacedId, naming: &Naming) -> Option<&'b str> {
+    match naming.whole {
+        None => Some(&build.part_of(piece)?.label),
+        Some(whole) => {
+            let group = build.instances.get(whole.0)?.group;
+            Some(&build.groups.get(group.0)?.label)
+        }
+    }
 }
 
 /// The smallest area that holds marks; none where nothing is drawn.

@@ -10,7 +10,8 @@ use super::blocking::Blocking;
 use super::bodies::length;
 use super::contacts::{Box3, Contacts, Touch};
 use super::view::{View, dot, plus, times};
-use crate::build::{Build, PlacedId, Pull};
+use super::wholes::Wholes;
+use crate::build::{Build, InstanceId, PlacedId, Pull};
 use crate::geometry::Direction;
 
 /// How a piece is drawn away from its place.
@@ -45,6 +46,17 @@ pub(super) struct Explosion<'e> {
     pub(super) room: &'e BTreeMap<PlacedId, f64>,
     /// From where it is seen.
     pub(super) view: View,
+    /// Whether sub-assemblies travel as one.
+    pub(super) together: Together,
+}
+
+/// What travels as one.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Together {
+    /// Every piece goes by itself.
+    Nothing,
+    /// What comes as a whole into the build, or into one sub-assembly of it.
+    Wholes(Option<InstanceId>),
 }
 
 /// Unit vector of a direction.
@@ -74,7 +86,13 @@ pub(super) fn explode(
         let moved = removal.settle(&step, &moves);
         moves.insert(step.piece, moved);
     }
-    moves
+    let mut all = BTreeMap::new();
+    for (first, moved) in moves {
+        // A whole travels as one.
+        let members = removal.wholes.members(first).iter();
+        all.extend(members.map(|piece| (*piece, moved)));
+    }
+    all
 }
 
 /// Where a piece goes and how far; none where it stays.
@@ -100,7 +118,7 @@ struct Taken {
 
 /// The state of taking pieces away.
 struct Removal<'r> {
-    contacts: &'r Contacts,
+    wholes: Wholes,
     explosion: &'r Explosion<'r>,
     /// Pieces not yet taken away, in the order they came.
     left: Vec<PlacedId>,
@@ -121,30 +139,36 @@ impl<'r> Removal<'r> {
         blocking: &mut Blocking<'_>,
         explosion: &'r Explosion<'r>,
     ) -> Self {
-        let left: Vec<PlacedId> = explosion.moving.to_vec();
+        let pieces = [explosion.moving, explosion.standing];
+        let wholes = Wholes::of(build, contacts, pieces, explosion.together);
+        let left = wholes.firsts(explosion.moving);
         let rest: BTreeSet<PlacedId> = left.iter().chain(explosion.standing).copied().collect();
         let mut all = Box3::NONE;
         for piece in &rest {
-            all.join(&contacts.place(*piece));
+            all.join(&wholes.place(*piece));
         }
         let mut blockers = BTreeMap::new();
         for piece in &left {
             for way in Direction::ALL {
-                let list: Vec<PlacedId> = rest
-                    .iter()
-                    .filter(|other| **other != *piece && blocking.blocks(*piece, **other, way))
-                    .copied()
-                    .collect();
+                let mut list: Vec<PlacedId> = Vec::new();
+                for other in rest.iter().filter(|other| *other != piece) {
+                    if wholes.blocks(blocking, [*piece, *other], way) {
+                        list.push(*other);
+                    }
+                }
                 blockers.insert((*piece, way), list);
             }
         }
         let volume = |piece: &PlacedId| {
-            let place = contacts.place(*piece);
+            let place = wholes.place(*piece);
             (0..3).map(|axis| place.size(axis)).product::<f64>()
         };
         let base = if explosion.standing.is_empty() {
             // Of what comes first, the largest.
-            let step = |piece: &PlacedId| build.piece(*piece).and_then(|placed| placed.step);
+            let step = |piece: &PlacedId| match explosion.together {
+                Together::Nothing => build.piece(*piece)?.step,
+                Together::Wholes(into) => build.comes(*piece, into),
+            };
             let first = left.first().map(step);
             let early = || left.iter().filter(|piece| Some(step(piece)) == first);
             let most = early().map(volume).fold(0.0, f64::max);
@@ -154,7 +178,7 @@ impl<'r> Removal<'r> {
         };
         let diagonal = all.diagonal();
         Self {
-            contacts,
+            wholes,
             explosion,
             left,
             rest,
@@ -227,7 +251,7 @@ impl<'r> Removal<'r> {
         self.explosion
             .pulls
             .iter()
-            .any(|pull| pull.piece == piece && pull.distance.is_some())
+            .any(|pull| self.wholes.first(pull.piece) == piece && pull.distance.is_some())
     }
 
     /// What a piece comes off, of all that was still there.
@@ -246,8 +270,8 @@ impl<'r> Removal<'r> {
             }
         };
         let touched = self
-            .contacts
-            .of_piece(step.piece)
+            .wholes
+            .touches(step.piece)
             .iter()
             .filter(|touch| step.rest.contains(&touch.other))
             .map(|touch| candidate(touch.other, touch.area()));
@@ -291,10 +315,10 @@ impl<'r> Removal<'r> {
             .blockers
             .get(&(mover, way.direction))
             .is_some_and(|list| list.contains(&piece));
-        let start = self.contacts.place(mover);
+        let start = self.wholes.place(mover);
         let mut swept = start;
         swept.join(&start.shifted(*offset));
-        let place = self.contacts.place(piece);
+        let place = self.wholes.place(piece);
         blocked && (0..3).all(|axis| swept.shared(&place, axis) > 0.0)
     }
 
@@ -304,7 +328,7 @@ impl<'r> Removal<'r> {
             .explosion
             .pulls
             .iter()
-            .find(|pull| pull.piece == piece)?;
+            .find(|pull| self.wholes.first(pull.piece) == piece)?;
         let distance = pull.distance.map_or_else(
             || self.distance(piece, pull.direction),
             |distance| length(distance.abs()),
@@ -349,21 +373,21 @@ impl<'r> Removal<'r> {
     }
 
     fn touches(&self, piece: PlacedId) -> impl Iterator<Item = &Touch> {
-        self.contacts
-            .of_piece(piece)
+        self.wholes
+            .touches(piece)
             .iter()
             .filter(|touch| self.rest.contains(&touch.other))
     }
 
     /// How far a piece goes along a direction until it is clear of what it touches, and a gap.
     fn distance(&self, piece: PlacedId, way: Direction) -> f64 {
-        let own = self.contacts.place(piece);
+        let own = self.wholes.place(piece);
         let axis = way.axis().index();
         let pick = |ends: [f64; 3]| ends.get(axis).copied().unwrap_or_default();
         let out = self
             .touches(piece)
             .map(|touch| {
-                let its = self.contacts.place(touch.other);
+                let its = self.wholes.place(touch.other);
                 let beside = (0..3).any(|other| other != axis && own.shared(&its, other) <= 500.0);
                 if beside {
                     return 0.0;
@@ -375,7 +399,10 @@ impl<'r> Removal<'r> {
                 }
             })
             .fold(0.0, f64::max);
-        let room = self.explosion.room.get(&piece).copied().unwrap_or(0.0);
+        let rooms = self.wholes.members(piece).iter();
+        let room = rooms
+            .filter_map(|member| self.explosion.room.get(member).copied())
+            .fold(0.0, f64::max);
         let gap = self.gap.max(room);
         (out + gap).min(self.farthest.max(gap))
     }
@@ -386,8 +413,8 @@ impl<'r> Removal<'r> {
         let away = -self.explosion.view.towards_eye(unit(way));
         let floor = if way == Direction::Bottom { 2.5 } else { 0.0 };
         let off = |touch: &Touch| {
-            let its = self.contacts.place(touch.other);
-            let own = self.contacts.place(piece);
+            let its = self.wholes.place(touch.other);
+            let own = self.wholes.place(piece);
             let axis = way.axis().index();
             let pick = |middle: [f64; 3]| middle.get(axis).copied().unwrap_or_default();
             let apart = (pick(own.middle()) - pick(its.middle()))

@@ -48,6 +48,7 @@ mod view;
 mod walls;
 mod ways;
 mod whole;
+mod wholes;
 mod words;
 
 use std::collections::BTreeMap;

@@ -11,6 +11,7 @@
 )]
 
 use super::pens::{NARROW_MM, THIN_MM, line, quiet_reference, reference};
+use crate::build::InstanceId;
 use crate::display::{Area, Ends, Mark, PT_PER_MM, Path, Spot, Tone};
 use crate::text::{Anchor, Fonts, shape_line, text_mark};
 
@@ -34,6 +35,24 @@ pub(super) enum Weight {
     Strong,
     /// What it is joined to.
     Quiet,
+}
+
+/// How a piece is named: by its part, or with the sub-assembly that it comes in with.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Naming {
+    pub(super) weight: Weight,
+    /// The sub-assembly that is named in its stead.
+    pub(super) whole: Option<InstanceId>,
+}
+
+impl Naming {
+    /// By its part.
+    pub(super) const fn alone(weight: Weight) -> Self {
+        Self {
+            weight,
+            whole: None,
+        }
+    }
 }
 
 /// Radius of a reference's circle, in millimetres.

@@ -7,12 +7,12 @@ use super::bodies::{Grade, add_piece};
 use super::compose::{Beside, Print, Shot, Staging, Studio, WIDTH_MM, bounds_of, fit};
 use super::contacts::Box3;
 use super::detail::too_small;
-use super::explode::{Explosion, Move, explode};
+use super::explode::{Explosion, Move, Together, explode};
 use super::fills::visible_fills;
 use super::fittings::{add_fittings, room_for_dowels};
 use super::look::{Subject, best_direction, piece_shown};
 use super::picture::Ink;
-use super::references::{COLUMN_MM, Weight};
+use super::references::{COLUMN_MM, Naming, Weight};
 use super::scene::BodyId;
 use super::view::{View, WorldPoint};
 use super::ways::ways;
@@ -66,7 +66,8 @@ pub(super) fn stage_step(
     let view = asked.unwrap_or_else(|| View::from_direction(direction.unwrap_or(View::ISOMETRIC)));
     let scale = scale_of(&arranged, &view);
     let staging = stage(studio, step, &arranged, scale);
-    let detail = too_small(studio.build, &step.joints, scale)
+    let joints = studio.build.shown_joints(step);
+    let detail = too_small(studio.build, &joints, scale)
         .map(|small| small.detail(&staging, &arranged.moves));
     let shot = Shot {
         staging,
@@ -120,11 +121,12 @@ fn arrange(
     view: &View,
     blocking: &mut Blocking<'_>,
 ) -> Arrangement {
-    let new: Vec<PlacedId> = known(studio, &step.adds);
-    let built = if stands_apart(studio, step, &new) {
+    let new: Vec<PlacedId> = known(studio, &studio.build.shown_adds(step));
+    let joints = studio.build.shown_joints(step);
+    let built = if stands_apart(studio, &joints, &new) {
         Vec::new()
     } else {
-        around(studio, &earlier(studio, number), &new)
+        around(studio, &earlier(studio, number, step), &new)
     };
     let moves = explode(
         studio.build,
@@ -134,8 +136,9 @@ fn arrange(
             standing: &built,
             moving: &new,
             pulls: &step.pulls,
-            room: &room_for_dowels(studio.build, &step.joints),
+            room: &room_for_dowels(studio.build, &joints),
             view: *view,
+            together: Together::Wholes(studio.build.shown_in(step)),
         },
     );
     let there: BTreeSet<PlacedId> = built.iter().copied().collect();
@@ -170,19 +173,24 @@ fn known(studio: &Studio<'_>, pieces: &[PlacedId]) -> Vec<PlacedId> {
         .collect()
 }
 
-/// What the steps before have added.
-fn earlier(studio: &Studio<'_>, number: usize) -> Vec<PlacedId> {
-    let steps = studio.build.steps.iter().take(number);
-    let pieces: Vec<PlacedId> = steps.flat_map(|step| step.adds.iter().copied()).collect();
-    known(studio, &pieces)
+/// What the steps before have put together: into the build, or into the sub-assembly that the step
+/// is about.
+fn earlier(studio: &Studio<'_>, number: usize, step: &Step) -> Vec<PlacedId> {
+    let into = studio.build.shown_in(step);
+    let pieces = (0..studio.build.placed.len()).map(PlacedId);
+    pieces
+        .filter(|piece| {
+            let comes = studio.build.comes(*piece, into);
+            comes.is_some_and(|comes| comes < number)
+        })
+        .collect()
 }
 
 /// True for a step that puts pieces together without joining them to what is built: it is shown
 /// by itself, as large as the page allows.
-fn stands_apart(studio: &Studio<'_>, step: &Step, new: &[PlacedId]) -> bool {
+fn stands_apart(studio: &Studio<'_>, joints: &[usize], new: &[PlacedId]) -> bool {
     let own: BTreeSet<PlacedId> = new.iter().copied().collect();
-    let mut joints = step
-        .joints
+    let mut joints = joints
         .iter()
         .filter_map(|index| studio.build.joints.get(*index))
         .peekable();
@@ -294,7 +302,7 @@ fn stage(studio: &Studio<'_>, step: &Step, arranged: &Arrangement, scale: f64) -
         &mut staging.scene,
         first,
         studio.build,
-        &step.joints,
+        &studio.build.shown_joints(step),
         &arranged.moves,
         THINNEST_MM * PT_PER_MM / scale.max(1e-12),
         (all.diagonal() * 0.05).clamp(8_000.0, 80_000.0),
@@ -311,17 +319,22 @@ const fn coarser(grade: Grade, count: usize) -> Grade {
 }
 
 /// Which pieces get a reference: what comes in, and what it is joined to.
-fn named(studio: &Studio<'_>, step: &Step, arranged: &Arrangement) -> BTreeMap<PlacedId, Weight> {
-    let mut named: BTreeMap<PlacedId, Weight> = arranged
+fn named(studio: &Studio<'_>, step: &Step, arranged: &Arrangement) -> BTreeMap<PlacedId, Naming> {
+    let into = studio.build.shown_in(step);
+    let mut named: BTreeMap<PlacedId, Naming> = arranged
         .new
         .iter()
-        .map(|piece| (*piece, Weight::Strong))
+        .map(|piece| {
+            let naming = Naming {
+                weight: Weight::Strong,
+                whole: studio.build.comes_with(*piece, into),
+            };
+            (*piece, naming)
+        })
         .collect();
     let mut quiet: BTreeSet<&str> = BTreeSet::new();
-    let joints = step
-        .joints
-        .iter()
-        .filter_map(|n| studio.build.joints.get(*n));
+    let joints = studio.build.shown_joints(step);
+    let joints = joints.iter().filter_map(|n| studio.build.joints.get(*n));
     for piece in joints.flat_map(|joint| [joint.part, joint.to]) {
         let Some(part) = studio.build.part_of(piece) else {
             continue;
@@ -329,7 +342,7 @@ fn named(studio: &Studio<'_>, step: &Step, arranged: &Arrangement) -> BTreeMap<P
         let fits = quiet.contains(part.label.as_str()) || quiet.len() < MOST_QUIET;
         if arranged.built.contains(&piece) && fits {
             quiet.insert(&part.label);
-            named.entry(piece).or_insert(Weight::Quiet);
+            named.entry(piece).or_insert(Naming::alone(Weight::Quiet));
         }
     }
     named

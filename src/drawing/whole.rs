@@ -7,9 +7,9 @@ use super::bodies::{Grade, add_piece};
 use super::compose::{Beside, Print, Shot, Staging, Studio, WIDTH_MM, bounds_of, fit, framed};
 use super::contacts::Box3;
 use super::dimensions::overall_dimensions;
-use super::explode::{Explosion, Move, explode};
+use super::explode::{Explosion, Move, Together, explode};
 use super::picture::{Ink, Picture, Sheet};
-use super::references::Weight;
+use super::references::{Naming, Weight};
 use super::scene::{BodyId, Scene};
 use super::view::View;
 use super::ways::ways;
@@ -167,6 +167,7 @@ pub(super) fn exploded(studio: &Studio<'_>, blocking: &mut Blocking<'_>) -> Shot
                 pulls: &pulls,
                 room: &BTreeMap::new(),
                 view,
+                together: Together::Nothing,
             },
         )
     } else {
@@ -202,8 +203,10 @@ pub(super) fn exploded(studio: &Studio<'_>, blocking: &mut Blocking<'_>) -> Shot
             }
         }
     }
-    let named: BTreeMap<PlacedId, Weight> =
-        all.iter().map(|piece| (*piece, Weight::Strong)).collect();
+    let named: BTreeMap<PlacedId, Naming> = all
+        .iter()
+        .map(|piece| (*piece, Naming::alone(Weight::Strong)))
+        .collect();
     Shot {
         staging,
         view,

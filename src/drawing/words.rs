@@ -80,12 +80,12 @@ pub(super) fn step(
     moves: &BTreeMap<PlacedId, Move>,
 ) -> String {
     let mut groups: Vec<(Group<'_>, usize)> = Vec::new();
-    for piece in &step.adds {
-        let Some(part) = build.part_of(*piece) else {
+    for piece in build.shown_adds(step) {
+        let Some(part) = build.part_of(piece) else {
             continue;
         };
         let way = moves
-            .get(piece)
+            .get(&piece)
             .and_then(|moved| moved.way)
             .map(|way| way.direction);
         let key = (part.label.as_str(), part.title.as_str(), way);

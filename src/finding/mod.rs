@@ -178,6 +178,20 @@ impl Findings {
         self
     }
 
+    /// Of findings in the order of the text, one of each kind at each place within `described`:
+    /// what is made several times from one description is wrong once.
+    #[must_use]
+    pub fn once_within(mut self, described: &[Span]) -> Self {
+        let is_within = |span: Span| {
+            described.iter().any(|whole| {
+                whole.file == span.file && whole.start <= span.start && span.end <= whole.end
+            })
+        };
+        self.list
+            .dedup_by(|a, b| a.span == b.span && a.page.code == b.page.code && is_within(a.span));
+        self
+    }
+
     /// True where nothing was found.
     pub fn is_empty(&self) -> bool {
         self.list.is_empty()

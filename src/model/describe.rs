@@ -14,7 +14,8 @@ use crate::wood::WoodScrew;
 impl Evaluator<'_> {
     /// The plan block.
     pub(super) fn head(&self, whole: Span) -> PlanHead {
-        let mut plans = self.all.plans.iter();
+        let rows = self.all.plans.rows();
+        let mut plans = rows.iter().map(|(plan, _)| *plan);
         let Some(plan) = plans.next() else {
             let start = Span {
                 end: whole.start,
@@ -168,7 +169,12 @@ impl Evaluator<'_> {
 
     /// An item of hardware.
     pub(super) fn hardware(&self, index: usize) -> Option<Hardware> {
-        let declared = *self.all.hardware.get(index)?;
+        let scope = self.all.hardware.scope(index);
+        self.inside(scope, || self.hardware_here(index))
+    }
+
+    fn hardware_here(&self, index: usize) -> Option<Hardware> {
+        let declared = self.all.hardware.get(index)?;
         let kind = HardwareKind::ALL
             .into_iter()
             .find(|kind| kind.word() == declared.kind.value);

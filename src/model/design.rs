@@ -26,7 +26,7 @@ impl PartFrame<'_> {
 impl<'t> Evaluator<'t> {
     /// A part, by its place among the parts; `material` is what it is cut from.
     pub(super) fn part_design(&self, index: usize, material: MaterialId) -> Option<PartDesign> {
-        let part = *self.all.parts.get(index)?;
+        let part = self.all.parts.get(index)?;
         let sizes = PartAxis::ALL.map(|axis| self.part_size(index, axis, part.name.span));
         let [Some(length), Some(width), Some(thickness)] = sizes else {
             return None;

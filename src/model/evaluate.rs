@@ -4,12 +4,13 @@
 //! asked for while it is being worked out is a loop. A value that cannot be known is `None`,
 //! said once where the fault is, and nothing complains about it again.
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::findings::{LONG_CHAIN, LOOP, NO_RESULT, UNKNOWN_NAME, WRONG_KIND};
 use super::names::{Declarations, Declared, Meant, nearest_of};
 use super::overrides::Overrides;
+use super::scopes::ScopeId;
 use super::value::{Anchor, Value};
 use crate::finding::{Finding, Findings};
 use crate::geometry::Axis;
@@ -23,14 +24,18 @@ const LONGEST_CHAIN: usize = 300;
 /// A value that is worked out once.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) enum Key {
-    /// A param or a let.
-    Named(String),
+    /// A param.
+    Param(usize),
+    /// A let.
+    Let(usize),
+    /// A parameter of a sub-assembly.
+    Formal(usize),
     /// A size of a part, by its place among the parts and its axis.
     PartSize(usize, usize),
     /// The stretch of a placed piece on a world axis: placement, index, axis.
     Stretch(usize, i64, usize),
-    /// The stretch of the whole build on a world axis.
-    Overall(usize),
+    /// The stretch of everything placed in a scope, on an axis of its frame.
+    Whole(ScopeId, usize),
 }
 
 /// What is known of a key.
@@ -47,11 +52,15 @@ pub(super) type Local<'l> = Option<(&'l str, i64)>;
 pub(super) struct Evaluator<'t> {
     pub(super) all: &'t Declarations<'t>,
     pub(super) overrides: &'t Overrides,
+    /// The scope of the statement that is being worked out.
+    pub(super) scope: Cell<ScopeId>,
+    /// The scopes of placed sub-assemblies; none for one that cannot be opened.
+    pub(super) scopes_of: RefCell<BTreeMap<(usize, i64), Option<ScopeId>>>,
     known: RefCell<BTreeMap<Key, State>>,
     chain: RefCell<Vec<(Key, Span)>>,
     findings: RefCell<Findings>,
     told: RefCell<BTreeSet<(&'static str, Span)>>,
-    asked_for: RefCell<BTreeSet<String>>,
+    asked_for: RefCell<BTreeSet<Span>>,
 }
 
 impl<'t> Evaluator<'t> {
@@ -59,6 +68,8 @@ impl<'t> Evaluator<'t> {
         Self {
             all,
             overrides,
+            scope: Cell::default(),
+            scopes_of: RefCell::default(),
             known: RefCell::default(),
             chain: RefCell::default(),
             findings: RefCell::default(),
@@ -67,33 +78,48 @@ impl<'t> Evaluator<'t> {
         }
     }
 
-    /// Notes that a param or a let is asked for; its own declaration does not count.
+    /// Notes that a param, a let or a parameter is asked for; its own declaration does not count.
     fn note_use(&self, name: &Name, declared: Option<Declared>) {
         let own = match declared {
-            Some(Declared::Param(i)) => self.all.params.get(i).map(|param| param.name.span),
-            Some(Declared::Let(i)) => self.all.lets.get(i).map(|constant| constant.name.span),
+            Some(Declared::Param(i)) => self.all.params.get(i).map(|param| &param.name),
+            Some(Declared::Let(i)) => self.all.lets.get(i).map(|constant| &constant.name),
+            Some(Declared::Formal(i)) => self.all.formals.get(i).map(|formal| &formal.name),
             Some(
                 Declared::Material(_)
                 | Declared::Part(_)
                 | Declared::Hardware(_)
                 | Declared::Supply(_)
-                | Declared::Place(_),
+                | Declared::Place(_)
+                | Declared::Subassembly(_)
+                | Declared::Missing,
             )
-            | None => return,
+            | None => None,
         };
-        if own != Some(name.span) {
-            self.asked_for.borrow_mut().insert(name.value.clone());
+        if let Some(own) = own
+            && own.span != name.span
+        {
+            self.note_asked_for(own.span);
         }
     }
 
-    /// Params and lets that nothing asked for.
+    /// Notes that what is declared there is asked for.
+    pub(super) fn note_asked_for(&self, declared: Span) {
+        self.asked_for.borrow_mut().insert(declared);
+    }
+
+    /// Params, lets and parameters that nothing asked for.
     pub(super) fn idle(&self) -> Vec<Name> {
-        let params = self.all.params.iter().map(|param| &param.name);
-        let lets = self.all.lets.iter().map(|constant| &constant.name);
+        let params = self.all.params.rows();
+        let lets = self.all.lets.rows();
+        let formals = self.all.formals.rows();
         let asked_for = self.asked_for.borrow();
+        let mut seen = BTreeSet::new();
         params
-            .chain(lets)
-            .filter(|name| !asked_for.contains(&name.value))
+            .iter()
+            .map(|(param, _)| &param.name)
+            .chain(lets.iter().map(|(constant, _)| &constant.name))
+            .chain(formals.iter().map(|(formal, _)| &formal.name))
+            .filter(|name| !asked_for.contains(&name.span) && seen.insert(name.span))
             .cloned()
             .collect()
     }
@@ -104,7 +130,16 @@ impl<'t> Evaluator<'t> {
     }
 
     /// Notes a finding; a second one of its kind at its place is a repetition and is dropped.
+    ///
+    /// What is found in a sub-assembly says where that is placed.
     pub(super) fn tell(&self, finding: Finding) {
+        let finding = match self.holder(self.scope.get()) {
+            Some(holder) => {
+                let name = &holder.placed.name;
+                finding.related(name.span, format!("in `{}`, placed here", name.value))
+            }
+            None => finding,
+        };
         if self
             .told
             .borrow_mut()
@@ -139,12 +174,24 @@ impl<'t> Evaluator<'t> {
         }
         self.known.borrow_mut().insert(key.clone(), State::Working);
         self.chain.borrow_mut().push((key.clone(), span));
-        let value = work();
+        let value = self.inside(self.scope_of(&key), work);
         self.chain.borrow_mut().pop();
         self.known
             .borrow_mut()
             .insert(key, State::Known(value.clone()));
         value
+    }
+
+    /// The scope whose names a key's value is worked out with.
+    fn scope_of(&self, key: &Key) -> ScopeId {
+        match key {
+            Key::Param(i) => self.all.params.scope(*i),
+            Key::Let(i) => self.all.lets.scope(*i),
+            Key::Formal(i) => self.all.formals.scope(*i),
+            Key::PartSize(i, _) => self.all.parts.scope(*i),
+            Key::Stretch(i, _, _) => self.all.places.scope(*i),
+            Key::Whole(scope, _) => *scope,
+        }
     }
 
     fn tell_loop(&self, key: &Key, span: Span) {
@@ -175,8 +222,12 @@ impl<'t> Evaluator<'t> {
 
     fn describe(&self, key: &Key) -> String {
         let axis = |i: &usize| Axis::ALL.get(*i).map_or("", |axis| axis.word());
+        let named =
+            |name: Option<&Name>| name.map_or_else(String::new, |n| format!("`{}`", n.value));
         match key {
-            Key::Named(name) => format!("`{name}`"),
+            Key::Param(i) => named(self.all.params.get(*i).map(|it| &it.name)),
+            Key::Let(i) => named(self.all.lets.get(*i).map(|it| &it.name)),
+            Key::Formal(i) => named(self.all.formals.get(*i).map(|it| &it.name)),
             Key::PartSize(part, i) => {
                 let name = self
                     .all
@@ -201,7 +252,10 @@ impl<'t> Evaluator<'t> {
                 };
                 format!("the place of `{name}` {}", axis(i))
             }
-            Key::Overall(i) => format!("the overall size {}", axis(i)),
+            Key::Whole(scope, i) => match self.holder(*scope) {
+                Some(holder) => format!("the size of `{}` {}", holder.placed.name.value, axis(i)),
+                None => format!("the overall size {}", axis(i)),
+            },
         }
     }
 
@@ -310,32 +364,11 @@ impl<'t> Evaluator<'t> {
         {
             return Some(Value::Quantity(Quantity::whole(value)));
         }
-        let found = self.all.find(&name.value);
+        let found = self.all.find(self.scope.get(), &name.value);
         self.note_use(name, found);
         match found {
-            Some(Declared::Param(i)) => self.param(i, name.span),
-            Some(Declared::Let(i)) => {
-                let constant = self.all.lets.get(i)?;
-                self.once(Key::Named(name.value.clone()), name.span, || {
-                    let replaced = self.overrides.values.get(&name.value);
-                    match replaced {
-                        Some(quantity) => Some(Value::Quantity(quantity.clone())),
-                        None => self.value(&constant.value, None),
-                    }
-                })
-            }
-            Some(Declared::Material(i)) => Some(Value::Material(i)),
-            Some(Declared::Part(i)) => Some(Value::Part(i)),
-            Some(Declared::Hardware(i)) => Some(Value::Hardware(i)),
-            Some(Declared::Supply(_)) => {
-                self.tell_word(name, "a value", &[]);
-                None
-            }
-            Some(Declared::Place(i)) => Some(Value::Placed {
-                place: i,
-                index: None,
-            }),
-            None if name.value == "overall" => Some(Value::Overall),
+            Some(declared) => self.declared(declared, name),
+            None if name.value == "overall" => Some(Value::Overall(self.scope.get())),
             None => {
                 self.tell_unknown(name, "nothing is declared under this name", Meant::Anything);
                 None
@@ -343,11 +376,41 @@ impl<'t> Evaluator<'t> {
         }
     }
 
+    /// The value of what a name declares.
+    pub(super) fn declared(&self, declared: Declared, name: &Name) -> Option<Value> {
+        match declared {
+            Declared::Param(i) => self.param(i, name.span),
+            Declared::Let(i) => {
+                let constant = self.all.lets.get(i)?;
+                self.once(Key::Let(i), name.span, || {
+                    let replaced = self.overrides.values.get(&constant.name.value);
+                    match replaced.filter(|_| self.scope.get() == ScopeId::PLAN) {
+                        Some(quantity) => Some(Value::Quantity(quantity.clone())),
+                        None => self.value(&constant.value, None),
+                    }
+                })
+            }
+            Declared::Formal(i) => self.formal(i),
+            Declared::Material(i) => Some(Value::Material(i)),
+            Declared::Part(i) => Some(Value::Part(i)),
+            Declared::Hardware(i) => Some(Value::Hardware(i)),
+            Declared::Supply(_) | Declared::Subassembly(_) => {
+                self.tell_word(name, "a value", &[]);
+                None
+            }
+            Declared::Place(i) => Some(Value::Placed {
+                place: i,
+                index: None,
+            }),
+            Declared::Missing => None,
+        }
+    }
+
     /// Notes that a name is unknown, with the nearest known one, or those that would do.
     pub(super) fn tell_unknown(&self, name: &Name, what: &str, meant: Meant) {
         let message = format!("`{}`: {what}", name.value);
         let mut finding = Finding::new(&UNKNOWN_NAME, name.span, message);
-        let known = self.all.names_of(meant);
+        let known = self.all.names_of(self.scope.get(), meant);
         if let Some(near) = nearest_of(&name.value, known.iter().copied()) {
             finding = finding.edit(
                 format!("did you mean `{near}`?"),
@@ -377,7 +440,7 @@ impl<'t> Evaluator<'t> {
             | Value::Part(_)
             | Value::Hardware(_)
             | Value::Placed { .. }
-            | Value::Overall
+            | Value::Overall(_)
             | Value::Stretch(_)) => {
                 let message = format!(
                     "a number or a measure is needed here, this is {}",
@@ -391,7 +454,7 @@ impl<'t> Evaluator<'t> {
                     Value::Quantity(_)
                     | Value::Anchor(_)
                     | Value::Hardware(_)
-                    | Value::Overall
+                    | Value::Overall(_)
                     | Value::Stretch(_) => finding,
                 });
                 None
@@ -415,7 +478,7 @@ fn shifted_plane(operator: Operator, left: &Value, right: &Value) -> Option<Valu
         | Value::Part(_)
         | Value::Hardware(_)
         | Value::Placed { .. }
-        | Value::Overall
+        | Value::Overall(_)
         | Value::Stretch(_) => None,
     };
     let length = |value: &Value| match value {
@@ -425,7 +488,7 @@ fn shifted_plane(operator: Operator, left: &Value, right: &Value) -> Option<Valu
         | Value::Part(_)
         | Value::Hardware(_)
         | Value::Placed { .. }
-        | Value::Overall
+        | Value::Overall(_)
         | Value::Stretch(_) => None,
     };
     match (operator, plane(left), plane(right)) {

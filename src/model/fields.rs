@@ -1,8 +1,9 @@
 //! What can be asked of a thing: faces of placed parts, sizes of parts, thicknesses, functions.
 
-use super::evaluate::{Evaluator, Key, Local};
+use super::evaluate::{Evaluator, Local};
 use super::findings::{NOT_POSITIVE, UNKNOWN_FIELD, UNKNOWN_FUNCTION, WRONG_KIND};
 use super::names::nearest_of;
+use super::scopes::ScopeId;
 use super::value::{Anchor, Value};
 use crate::finding::Finding;
 use crate::geometry::{Axis, Direction, PartAxis};
@@ -30,15 +31,7 @@ impl Evaluator<'_> {
                 .length_value(self.hardware_size(*item, &field.value))
                 .or_unknown(),
             Value::Anchor(anchor) => self.narrowed(*anchor, of, field, local)?,
-            Value::Overall => {
-                let axis = match field.value.as_str() {
-                    "width" => Some(Axis::Across),
-                    "depth" => Some(Axis::Deep),
-                    "height" => Some(Axis::High),
-                    _ => None,
-                };
-                axis.map_or(Found::No, |axis| self.overall_size(axis, field.span))
-            }
+            Value::Overall(scope) => self.overall_field(*scope, field),
             Value::Quantity(_) | Value::Stretch(_) => Found::No,
         };
         match found {
@@ -77,7 +70,7 @@ impl Evaluator<'_> {
                 "clearance",
             ],
             Value::Anchor(_) => &["left", "right", "front", "back", "bottom", "top"],
-            Value::Overall => &["width", "depth", "height"],
+            Value::Overall(_) => &["width", "depth", "height"],
             Value::Quantity(_) | Value::Stretch(_) => &[],
         };
         let message = format!("{} has no `{}`", value.kind(), field.value);
@@ -102,6 +95,17 @@ impl Evaluator<'_> {
         of: Span,
     ) -> Option<Found> {
         let declared = self.all.places.get(place)?;
+        let one = || match (index, &declared.repeat) {
+            (Some(index), _) => Some(index),
+            (None, None) => Some(1),
+            (None, Some(repeat)) => {
+                let name = &declared.name.value;
+                let message = format!("`{name}` stands for several parts; which one is meant?");
+                let remedy = format!("write `{name}[{}]`", repeat.index.value);
+                self.tell(Finding::new(&WRONG_KIND, of, message).remedy(remedy));
+                None
+            }
+        };
         if field.value == "count" {
             let (first, last) = self.repeats(place)?;
             return Some(Found::Yes(Value::Quantity(Quantity::whole(
@@ -109,18 +113,8 @@ impl Evaluator<'_> {
             ))));
         }
         if let Some(direction) = world_face(&field.value) {
-            let index = match (index, &declared.repeat) {
-                (Some(index), _) => index,
-                (None, None) => 1,
-                (None, Some(repeat)) => {
-                    let name = &declared.name.value;
-                    let message = format!("`{name}` stands for several parts; which one is meant?");
-                    let remedy = format!("write `{name}[{}]`", repeat.index.value);
-                    self.tell(Finding::new(&WRONG_KIND, of, message).remedy(remedy));
-                    return None;
-                }
-            };
-            let stretch = self.stretch(place, index, direction.axis(), field.span)?;
+            let scope = self.scope.get();
+            let stretch = self.seen_from(scope, place, one()?, direction.axis(), field.span)?;
             let position = if direction.is_positive() {
                 stretch.high
             } else {
@@ -131,8 +125,34 @@ impl Evaluator<'_> {
                 position,
             ))));
         }
+        if self.subassembly_of(place).is_some() {
+            let scope = self.opened(place, one()?)?;
+            return Some(self.field_inside(scope, field));
+        }
         let part = self.part_of_place(place)?;
         Some(self.size_field(part, field))
+    }
+
+    /// What a sub-assembly is asked for by a name that is declared in it, or its own size.
+    fn field_inside(&self, scope: ScopeId, field: &Name) -> Found {
+        match self.all.own(scope, &field.value) {
+            Some(declared) => self
+                .declared(self.meaning(declared), field)
+                .map_or(Found::Missing, Found::Yes),
+            None => self.overall_field(scope, field),
+        }
+    }
+
+    /// The width, depth or height of everything in a scope, in its own frame.
+    fn overall_field(&self, scope: ScopeId, field: &Name) -> Found {
+        let axis = match field.value.as_str() {
+            "width" => Axis::Across,
+            "depth" => Axis::Deep,
+            "height" => Axis::High,
+            _ => return Found::No,
+        };
+        self.whole_size(scope, axis, field.span)
+            .map_or(Found::Missing, Found::Yes)
     }
 
     fn size_field(&self, part: usize, field: &Name) -> Found {
@@ -153,7 +173,8 @@ impl Evaluator<'_> {
             return Some(Found::No);
         }
         let placed = self.placed_below(of, local)?;
-        let stretch = self.stretch(placed.0, placed.1, direction.axis(), field.span)?;
+        let scope = self.scope.get();
+        let stretch = self.seen_from(scope, placed.0, placed.1, direction.axis(), field.span)?;
         let position = if direction.is_positive() {
             stretch.high
         } else {
@@ -178,25 +199,9 @@ impl Evaluator<'_> {
             | Value::Material(_)
             | Value::Part(_)
             | Value::Hardware(_)
-            | Value::Overall
+            | Value::Overall(_)
             | Value::Stretch(_) => None,
         }
-    }
-
-    fn overall_size(&self, axis: Axis, span: Span) -> Found {
-        let value = self.once(Key::Overall(axis.index()), span, || {
-            let mut whole: Option<crate::geometry::Interval> = None;
-            for place in 0..self.all.places.len() {
-                let (first, last) = self.repeats(place)?;
-                for index in first..=last {
-                    let stretch = self.stretch(place, index, axis, span)?;
-                    whole = Some(whole.map_or(stretch, |so_far| so_far.hull(stretch)));
-                }
-            }
-            let size = whole.map_or(Length::ZERO, crate::geometry::Interval::size);
-            Some(Value::Quantity(Quantity::from_length(size)))
-        });
-        value.map_or(Found::Missing, Found::Yes)
     }
 
     fn length_value(&self, length: Option<Length>) -> Found {

@@ -305,4 +305,25 @@ finding_pages! {
     ///
     /// Source: the language itself.
     N018 CHECK_NEVER_HOLDS Error "a check that can never hold" "the reader looks for a fault in good work";
+
+    /// A sub-assembly is placed inside of itself.
+    ///
+    /// It would hold one more of itself without end. Two that hold each other are the same fault.
+    ///
+    /// ```wright,bad
+    /// plan "Stool" { revision "A" on 2026-01-15 }
+    /// subassembly box { place inner = box { left at 0 mm; front at 0 mm; bottom at 0 mm } }
+    /// place outer = box { left at 0 mm; front at 0 mm; bottom at 0 mm }
+    /// ```
+    /// ```wright,good
+    /// plan "Stool" { revision "A" on 2026-01-15 }
+    /// material ply is sheet { thickness 18 mm; stock 2440 mm by 1220 mm }
+    /// part lid from ply "Lid" { length 300 mm grain; width 200 mm }
+    /// subassembly box { place top = lid { length right; width back; left at 0 mm; front at 0 mm; bottom at 0 mm } }
+    /// place outer = box { left at 0 mm; front at 0 mm; bottom at 0 mm }
+    /// step "Make it" { add outer; say "Put it down." }
+    /// ```
+    ///
+    /// Source: the language itself.
+    N019 SELF_HOLDING Error "a sub-assembly holds itself" "nobody can build a box that holds one more of itself without end";
 }

@@ -101,7 +101,7 @@ impl Evaluator<'_> {
             | Value::Part(_)
             | Value::Hardware(_)
             | Value::Placed { .. }
-            | Value::Overall
+            | Value::Overall(_)
             | Value::Stretch(_)) => {
                 let quantity = self.as_quantity(value, expr.span)?;
                 self.checked_kind(quantity, expr.span, Dimension::LENGTH)?
@@ -190,7 +190,12 @@ impl Evaluator<'_> {
         self.checked_kind(quantity, expr.span, kind)
     }
 
-    fn checked_kind(&self, quantity: Quantity, span: Span, kind: Dimension) -> Option<Quantity> {
+    pub(super) fn checked_kind(
+        &self,
+        quantity: Quantity,
+        span: Span,
+        kind: Dimension,
+    ) -> Option<Quantity> {
         if quantity.dimension == kind {
             return Some(quantity);
         }

@@ -5,6 +5,7 @@ use super::findings::{
     AXIS_MISSING, AXIS_TWICE, NOT_POSITIVE, ORIENTATION, SAID_TWICE, WORD_OUT_OF_PLACE, WRONG_KIND,
 };
 use super::names::{Declared, Meant};
+use super::scopes::{axis_behind, turned};
 use super::value::Value;
 use crate::finding::Finding;
 use crate::geometry::{Axis, Direction, Handedness, Interval, Orientation, PartAxis};
@@ -35,8 +36,15 @@ impl<'t> Evaluator<'t> {
         let Some(repeat) = &self.all.places.get(place)?.repeat else {
             return Some((1, 1));
         };
-        let first = self.whole(&repeat.first, None)?;
-        let last = self.whole(&repeat.last, None)?;
+        let ends = self.inside(self.all.places.scope(place), || {
+            let ends = [&repeat.first, &repeat.last].map(|end| self.whole(end, None));
+            if let [Some(first), Some(last)] = ends {
+                Some((first, last))
+            } else {
+                None
+            }
+        });
+        let (first, last) = ends?;
         let pieces = last.saturating_sub(first).saturating_add(1);
         if (1..=MOST_PIECES).contains(&pieces) && first.abs() <= MOST_PIECES {
             return Some((first, last));
@@ -58,9 +66,11 @@ impl<'t> Evaluator<'t> {
 
     /// The part a placement places.
     pub(super) fn part_of_place(&self, place: usize) -> Option<usize> {
+        let scope = self.all.places.scope(place);
         let place = self.all.places.get(place)?;
-        match self.all.find(&place.part.value) {
+        match self.all.find(scope, &place.part.value) {
             Some(Declared::Part(part)) => Some(part),
+            Some(Declared::Missing | Declared::Subassembly(_)) => None,
             None => {
                 self.tell_unknown(&place.part, "there is no such part", Meant::Part);
                 None
@@ -73,8 +83,72 @@ impl<'t> Evaluator<'t> {
         }
     }
 
+    /// How a placed sub-assembly stands: where its own left, front and bottom are.
+    pub(super) fn assembly_orientation(&self, place: &'t Place) -> Option<Orientation> {
+        let mut said: Vec<(Direction, Direction, Span)> = Vec::new();
+        for line in &place.lines {
+            match &line.kind {
+                PlaceLineKind::Faces { face, direction } => {
+                    let (face, direction) = (self.direction(face)?, self.direction(direction)?);
+                    said.push((face, direction, line.span));
+                }
+                PlaceLineKind::Runs { .. } => {
+                    let message = "a sub-assembly has no length, width and thickness of its own";
+                    self.tell(
+                        Finding::new(&WORD_OUT_OF_PLACE, line.span, message)
+                            .remedy("say where it looks: `front faces left`"),
+                    );
+                }
+                PlaceLineKind::At { .. }
+                | PlaceLineKind::Centre { .. }
+                | PlaceLineKind::Removable
+                | PlaceLineKind::Allow(_) => {}
+            }
+        }
+        let handed = handedness(place);
+        let as_it_is = |stance: &Orientation| {
+            let stays = |way: Direction| turned(*stance, way) == way;
+            // Upright before anything else, then with its front to the front.
+            (
+                stays(Direction::Top),
+                stays(Direction::Front),
+                stays(Direction::Right),
+            )
+        };
+        let found = Direction::ALL
+            .into_iter()
+            .flat_map(|l| Direction::ALL.map(|w| (l, w)))
+            .filter_map(|(l, w)| Orientation::new(l, w, handed))
+            .filter(|stance| {
+                said.iter()
+                    .all(|(face, direction, _)| turned(*stance, *face) == *direction)
+            })
+            .max_by_key(as_it_is);
+        if found.is_none() {
+            let message = format!("`{}` cannot stand like this", place.name.value);
+            let mut finding = Finding::new(&ORIENTATION, place.name.span, message)
+                .remedy("say where two of its faces look that meet in an edge; a third one follows, turned round where it is `mirrored`");
+            for (_, _, span) in &said {
+                finding = finding.related(*span, "said here");
+            }
+            self.tell(finding);
+        }
+        found
+    }
+
     /// How a placement's pieces lie.
     pub(super) fn orientation(&self, place: &'t Place) -> Option<Orientation> {
+        if let Some(line) = place
+            .lines
+            .iter()
+            .find(|line| matches!(line.kind, PlaceLineKind::Faces { .. }))
+        {
+            let message = "a part has a length, a width and a thickness that run somewhere";
+            self.tell(
+                Finding::new(&WORD_OUT_OF_PLACE, line.span, message)
+                    .remedy("say how it lies: `length up`, `width back`"),
+            );
+        }
         let mut runs: [Option<(Direction, Span)>; 3] = [None; 3];
         for line in &place.lines {
             let PlaceLineKind::Runs { axis, direction } = &line.kind else {
@@ -183,8 +257,10 @@ impl<'t> Evaluator<'t> {
                         );
                     }
                 }
-                PlaceLineKind::Runs { .. } | PlaceLineKind::Removable | PlaceLineKind::Allow(_) => {
-                }
+                PlaceLineKind::Runs { .. }
+                | PlaceLineKind::Faces { .. }
+                | PlaceLineKind::Removable
+                | PlaceLineKind::Allow(_) => {}
             }
         }
         locations
@@ -248,13 +324,19 @@ impl<'t> Evaluator<'t> {
         axis: Axis,
         span: Span,
     ) -> Option<Interval> {
-        let declared = *self.all.places.get(place)?;
+        let declared = self.all.places.get(place)?;
         self.checked_index(place, index, span)?;
         let value = self.once(Key::Stretch(place, index, axis.index()), span, || {
             let local = Self::local_of(declared, index);
-            let orientation = self.orientation(declared)?;
-            let part = self.part_of_place(place)?;
-            let size = self.part_size(part, orientation.part_axis(axis), declared.name.span)?;
+            let size = if self.subassembly_of(place).is_some() {
+                let own = axis_behind(self.stance(place)?, axis);
+                let scope = self.opened(place, index)?;
+                self.whole_of(scope, own, declared.name.span)?.size()
+            } else {
+                let orientation = self.orientation(declared)?;
+                let part = self.part_of_place(place)?;
+                self.part_size(part, orientation.part_axis(axis), declared.name.span)?
+            };
             let locations = self.locations(declared);
             let (location, _) = locations
                 .iter()
@@ -284,27 +366,59 @@ impl<'t> Evaluator<'t> {
         }
     }
 
-    /// The pieces a reference names: one, or all of a repeated placement.
-    pub(super) fn pieces(&self, reference: &PlacedRef) -> Vec<(usize, i64)> {
-        let place = match self.all.find(&reference.name.value) {
+    /// The placements a reference names: one, or all of a repeated one; of parts or of whole
+    /// sub-assemblies.
+    pub(super) fn meant(&self, reference: &PlacedRef) -> Vec<(usize, i64)> {
+        let found = self.all.find(self.scope.get(), &reference.name.value);
+        let mut places = self.placed_under(found, &reference.name, reference.index.as_ref());
+        for inner in &reference.inner {
+            let mut inside = Vec::new();
+            for (place, index) in places {
+                if self.subassembly_of(place).is_none() {
+                    let what =
+                        "a part holds no other; only what is in a sub-assembly has a dot before it";
+                    self.tell(Finding::new(&WRONG_KIND, inner.name.span, what));
+                    return Vec::new();
+                }
+                let Some(scope) = self.opened(place, index) else {
+                    continue;
+                };
+                let found = self.all.own(scope, &inner.name.value);
+                let found = self.inside(scope, || {
+                    self.placed_under(found, &inner.name, inner.index.as_ref())
+                });
+                inside.extend(found);
+            }
+            places = inside;
+        }
+        places
+    }
+
+    /// The placements of a name, whose declaration was looked up.
+    fn placed_under(
+        &self,
+        found: Option<Declared>,
+        name: &Name,
+        index: Option<&Expr>,
+    ) -> Vec<(usize, i64)> {
+        let place = match found {
             Some(Declared::Place(place)) => place,
+            Some(Declared::Missing) => return Vec::new(),
             None => {
-                self.tell_unknown(
-                    &reference.name,
-                    "nothing is placed under this name",
-                    Meant::Placed,
-                );
+                self.tell_unknown(name, "nothing is placed under this name", Meant::Placed);
                 return Vec::new();
             }
             Some(other) => {
-                let message = format!("`{}` is not a placed part", reference.name.value);
-                let mut finding = Finding::new(&WRONG_KIND, reference.name.span, message);
-                if let Declared::Part(part) = other {
-                    let places = self.all.places.iter().filter(|place| {
-                        self.all.find(&place.part.value) == Some(Declared::Part(part))
-                    });
+                let message = format!("`{}` is not a placed part", name.value);
+                let mut finding = Finding::new(&WRONG_KIND, name.span, message);
+                if matches!(other, Declared::Part(_) | Declared::Subassembly(_)) {
+                    let places = self.all.places.rows();
                     let names: Vec<&str> = places
-                        .map(|place| place.name.value.as_str())
+                        .iter()
+                        .filter(|(place, scope)| {
+                            self.all.find(*scope, &place.part.value) == Some(other)
+                        })
+                        .map(|(place, _)| place.name.value.as_str())
                         .take(3)
                         .collect();
                     if !names.is_empty() {
@@ -318,7 +432,7 @@ impl<'t> Evaluator<'t> {
         let Some((first, last)) = self.repeats(place) else {
             return Vec::new();
         };
-        match &reference.index {
+        match index {
             None => (first..=last).map(|index| (place, index)).collect(),
             Some(index) => {
                 let number = self.whole(index, None);
@@ -327,6 +441,30 @@ impl<'t> Evaluator<'t> {
                 number.map(|index| (place, index)).into_iter().collect()
             }
         }
+    }
+
+    /// The parts in a placement: itself, or all that is placed in its sub-assembly.
+    pub(super) fn parts_in(&self, (place, index): (usize, i64)) -> Vec<(usize, i64)> {
+        if self.subassembly_of(place).is_none() {
+            return vec![(place, index)];
+        }
+        let Some(scope) = self.opened(place, index) else {
+            return Vec::new();
+        };
+        let places = self.all.places.rows();
+        let own = places
+            .iter()
+            .enumerate()
+            .filter(|(_, (_, of))| *of == scope);
+        let mut parts = Vec::new();
+        for (inner, _) in own {
+            if let Some((first, last)) = self.repeats(inner) {
+                for number in first..=last {
+                    parts.extend(self.parts_in((inner, number)));
+                }
+            }
+        }
+        parts
     }
 }
 

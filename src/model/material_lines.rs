@@ -15,7 +15,12 @@ const USUAL_KERF: Length = Length::from_nm(3_200_000);
 impl Evaluator<'_> {
     /// A material.
     pub(super) fn material(&self, index: usize) -> Option<Material> {
-        let declared = *self.all.materials.get(index)?;
+        let scope = self.all.materials.scope(index);
+        self.inside(scope, || self.material_here(index))
+    }
+
+    fn material_here(&self, index: usize) -> Option<Material> {
+        let declared = self.all.materials.get(index)?;
         let mut material = Material {
             name: declared.name.value.clone(),
             title: declared.name.value.clone(),
@@ -223,7 +228,7 @@ impl Evaluator<'_> {
     }
 
     fn form(&self, index: usize) -> Option<MaterialForm> {
-        let declared = *self.all.materials.get(index)?;
+        let declared = self.all.materials.get(index)?;
         let has = |wanted: fn(&MaterialSetting) -> bool| declared.settings.iter().any(wanted);
         let thick = has(|s| matches!(s, MaterialSetting::Thickness(_)));
         let section = has(|s| matches!(s, MaterialSetting::Section(..)));

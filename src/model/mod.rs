@@ -14,6 +14,7 @@ mod feature;
 mod fields;
 pub mod findings;
 mod grid;
+mod groups;
 mod hardware;
 mod head;
 mod join;
@@ -27,8 +28,10 @@ mod part;
 mod place;
 mod require;
 mod resolve;
+mod scopes;
 mod sizes;
 mod step;
+mod step_lines;
 mod supply;
 mod uses;
 mod value;
@@ -41,6 +44,7 @@ use crate::units::Quantity;
 
 pub use feature::plane_axes;
 pub use grid::ProofTriangle;
+pub use groups::{Group, GroupId, Instance, InstanceId};
 pub use hardware::{Hardware, HardwareId, HardwareKind};
 pub use head::{Paper, PlanHead, Projection, Revision, User};
 pub use join::{JoinDesign, JointKind};
@@ -73,6 +77,10 @@ pub struct Model {
     pub supplies: Vec<Supply>,
     /// Placed pieces, by [`PlacedId`].
     pub placements: Vec<Placement>,
+    /// Sub-assemblies that are made, by [`GroupId`].
+    pub groups: Vec<Group>,
+    /// Every placed sub-assembly, by [`InstanceId`].
+    pub instances: Vec<Instance>,
     /// Joints asked for.
     pub joins: Vec<JoinDesign>,
     /// Steps, in order.

@@ -1,34 +1,81 @@
 //! The names of a plan: what each one declares, and the nearest name to a misspelt one.
 
-use std::collections::BTreeMap;
+use std::cell::RefCell;
 
 use super::findings::NAME_TWICE;
+use super::scopes::{Scope, ScopeId};
 use crate::finding::{Finding, Findings};
-use crate::source::Span;
 use crate::syntax::tree::{
-    Clearance, Continuous, Hardware, Hold, Join, Let, Load, Material, Name, Param, Part, Place,
-    PlanBlock, Require, Statement, Step, Supply, Tree,
+    Clearance, Continuous, Formal, Hardware, Hold, Join, Let, Load, Material, Name, Param, Part,
+    Place, PlanBlock, Require, Statement, Step, Subassembly, Supply, Tree,
 };
 
-/// The statements of a tree, sorted by kind, each in the order of the text.
+/// The statements of one kind, each with the scope it stands in, in the order in which the scopes
+/// were opened. A sub-assembly that is placed often has a row for every time.
+#[derive(Debug)]
+pub(super) struct Table<'t, T> {
+    rows: RefCell<Vec<(&'t T, ScopeId)>>,
+}
+
+impl<T> Default for Table<'_, T> {
+    fn default() -> Self {
+        Self {
+            rows: RefCell::default(),
+        }
+    }
+}
+
+impl<'t, T> Table<'t, T> {
+    fn push(&self, statement: &'t T, scope: ScopeId) -> usize {
+        let mut rows = self.rows.borrow_mut();
+        rows.push((statement, scope));
+        rows.len() - 1
+    }
+
+    /// A statement.
+    pub(super) fn get(&self, index: usize) -> Option<&'t T> {
+        let rows = self.rows.borrow();
+        rows.get(index).map(|(statement, _)| *statement)
+    }
+
+    /// The scope a statement stands in.
+    pub(super) fn scope(&self, index: usize) -> ScopeId {
+        let rows = self.rows.borrow();
+        rows.get(index).map_or(ScopeId::PLAN, |(_, scope)| *scope)
+    }
+
+    /// All statements so far.
+    pub(super) fn rows(&self) -> Vec<(&'t T, ScopeId)> {
+        self.rows.borrow().clone()
+    }
+
+    /// How many there are so far.
+    pub(super) fn len(&self) -> usize {
+        self.rows.borrow().len()
+    }
+}
+
+/// The statements that are worked out, sorted by kind.
 #[derive(Debug, Default)]
 pub(super) struct Declarations<'t> {
-    pub(super) plans: Vec<&'t PlanBlock>,
-    pub(super) params: Vec<&'t Param>,
-    pub(super) lets: Vec<&'t Let>,
-    pub(super) materials: Vec<&'t Material>,
-    pub(super) parts: Vec<&'t Part>,
-    pub(super) hardware: Vec<&'t Hardware>,
-    pub(super) places: Vec<&'t Place>,
-    pub(super) joins: Vec<&'t Join>,
-    pub(super) steps: Vec<&'t Step>,
-    pub(super) requires: Vec<&'t Require>,
-    pub(super) loads: Vec<&'t Load>,
-    pub(super) clearances: Vec<&'t Clearance>,
-    pub(super) holds: Vec<&'t Hold>,
-    pub(super) continuous: Vec<&'t Continuous>,
-    pub(super) supplies: Vec<&'t Supply>,
-    names: BTreeMap<&'t str, (Declared, Span)>,
+    pub(super) plans: Table<'t, PlanBlock>,
+    pub(super) params: Table<'t, Param>,
+    pub(super) lets: Table<'t, Let>,
+    pub(super) materials: Table<'t, Material>,
+    pub(super) parts: Table<'t, Part>,
+    pub(super) hardware: Table<'t, Hardware>,
+    pub(super) places: Table<'t, Place>,
+    pub(super) joins: Table<'t, Join>,
+    pub(super) steps: Table<'t, Step>,
+    pub(super) requires: Table<'t, Require>,
+    pub(super) loads: Table<'t, Load>,
+    pub(super) clearances: Table<'t, Clearance>,
+    pub(super) holds: Table<'t, Hold>,
+    pub(super) continuous: Table<'t, Continuous>,
+    pub(super) supplies: Table<'t, Supply>,
+    pub(super) subassemblies: Table<'t, Subassembly>,
+    pub(super) formals: Table<'t, Formal>,
+    pub(super) scopes: RefCell<Vec<Scope<'t>>>,
 }
 
 /// What a name declares: its place among the declarations of its kind.
@@ -41,91 +88,185 @@ pub(super) enum Declared {
     Hardware(usize),
     Supply(usize),
     Place(usize),
+    Subassembly(usize),
+    /// A parameter of a sub-assembly.
+    Formal(usize),
+    /// Something that could not be worked out and was told.
+    Missing,
+}
+
+impl Declared {
+    /// True for what a sub-assembly sees of the file it is described in: everything but places.
+    const fn is_seen_inside(self) -> bool {
+        !matches!(self, Self::Place(_))
+    }
 }
 
 impl<'t> Declarations<'t> {
     /// Sorts the statements of a tree; a name that is declared twice keeps its first meaning.
     pub(super) fn collect(tree: &'t Tree, findings: &mut Findings) -> Self {
-        let mut all = Self::default();
-        for statement in &tree.statements {
-            match statement {
-                Statement::Plan(plan) => all.plans.push(plan),
-                Statement::Param(param) => {
-                    all.declare(&param.name, Declared::Param(all.params.len()), findings);
-                    all.params.push(param);
-                }
-                Statement::Let(constant) => {
-                    all.declare(&constant.name, Declared::Let(all.lets.len()), findings);
-                    all.lets.push(constant);
-                }
-                Statement::Material(material) => {
-                    all.declare(
-                        &material.name,
-                        Declared::Material(all.materials.len()),
-                        findings,
-                    );
-                    all.materials.push(material);
-                }
-                Statement::Part(part) => {
-                    all.declare(&part.name, Declared::Part(all.parts.len()), findings);
-                    all.parts.push(part);
-                }
-                Statement::Hardware(item) => {
-                    all.declare(&item.name, Declared::Hardware(all.hardware.len()), findings);
-                    all.hardware.push(item);
-                }
-                Statement::Supply(supply) => {
-                    all.declare(&supply.name, Declared::Supply(all.supplies.len()), findings);
-                    all.supplies.push(supply);
-                }
-                Statement::Place(place) => {
-                    all.declare(&place.name, Declared::Place(all.places.len()), findings);
-                    all.places.push(place);
-                }
-                Statement::Join(join) => all.joins.push(join),
-                Statement::Step(step) => all.steps.push(step),
-                Statement::Require(require) => all.requires.push(require),
-                Statement::Load(load) => all.loads.push(load),
-                Statement::Clearance(clearance) => all.clearances.push(clearance),
-                Statement::Hold(hold) => all.holds.push(hold),
-                Statement::Continuous(run) => all.continuous.push(run),
-            }
+        let all = Self::default();
+        let plan = all.open(Scope::default());
+        for finding in all.declare_all(plan, &tree.statements) {
+            findings.push(finding);
         }
         all
     }
 
-    fn declare(&mut self, name: &'t Name, declared: Declared, findings: &mut Findings) {
-        if let Some((_, first)) = self.names.get(name.value.as_str()) {
+    /// A new scope, empty.
+    pub(super) fn open(&self, scope: Scope<'t>) -> ScopeId {
+        let mut scopes = self.scopes.borrow_mut();
+        scopes.push(scope);
+        ScopeId(scopes.len() - 1)
+    }
+
+    /// Declares the statements of a scope, and tells of names that are there twice.
+    pub(super) fn declare_all(&self, scope: ScopeId, statements: &'t [Statement]) -> Vec<Finding> {
+        let mut told = Vec::new();
+        for statement in statements {
+            let declared = match statement {
+                Statement::Plan(plan) => {
+                    self.plans.push(plan, scope);
+                    None
+                }
+                Statement::Param(it) => {
+                    Some((&it.name, Declared::Param(self.params.push(it, scope))))
+                }
+                Statement::Let(it) => Some((&it.name, Declared::Let(self.lets.push(it, scope)))),
+                Statement::Material(it) => {
+                    Some((&it.name, Declared::Material(self.materials.push(it, scope))))
+                }
+                Statement::Part(it) => Some((&it.name, Declared::Part(self.parts.push(it, scope)))),
+                Statement::Hardware(it) => {
+                    Some((&it.name, Declared::Hardware(self.hardware.push(it, scope))))
+                }
+                Statement::Supply(it) => {
+                    Some((&it.name, Declared::Supply(self.supplies.push(it, scope))))
+                }
+                Statement::Place(it) => {
+                    Some((&it.name, Declared::Place(self.places.push(it, scope))))
+                }
+                Statement::Subassembly(it) => Some((
+                    &it.name,
+                    Declared::Subassembly(self.subassemblies.push(it, scope)),
+                )),
+                Statement::Join(_)
+                | Statement::Step(_)
+                | Statement::Require(_)
+                | Statement::Load(_)
+                | Statement::Clearance(_)
+                | Statement::Hold(_)
+                | Statement::Continuous(_) => {
+                    self.push_nameless(statement, scope);
+                    None
+                }
+            };
+            if let Some((name, declared)) = declared {
+                told.extend(self.declare(scope, name, declared));
+            }
+        }
+        told
+    }
+
+    /// A parameter of the sub-assembly that a scope is of.
+    pub(super) fn declare_formal(&self, scope: ScopeId, formal: &'t Formal) -> Option<Finding> {
+        let declared = Declared::Formal(self.formals.push(formal, scope));
+        self.declare(scope, &formal.name, declared)
+    }
+
+    fn push_nameless(&self, statement: &'t Statement, scope: ScopeId) {
+        match statement {
+            Statement::Join(join) => drop(self.joins.push(join, scope)),
+            Statement::Step(step) => drop(self.steps.push(step, scope)),
+            Statement::Require(require) => drop(self.requires.push(require, scope)),
+            Statement::Load(load) => drop(self.loads.push(load, scope)),
+            Statement::Clearance(it) => drop(self.clearances.push(it, scope)),
+            Statement::Hold(hold) => drop(self.holds.push(hold, scope)),
+            Statement::Continuous(run) => drop(self.continuous.push(run, scope)),
+            Statement::Plan(_)
+            | Statement::Param(_)
+            | Statement::Let(_)
+            | Statement::Material(_)
+            | Statement::Part(_)
+            | Statement::Hardware(_)
+            | Statement::Supply(_)
+            | Statement::Place(_)
+            | Statement::Subassembly(_) => {}
+        }
+    }
+
+    fn declare(&self, scope: ScopeId, name: &'t Name, declared: Declared) -> Option<Finding> {
+        let mut scopes = self.scopes.borrow_mut();
+        let names = &mut scopes.get_mut(scope.0)?.names;
+        if let Some((_, first)) = names.get(name.value.as_str()) {
             let message = format!("`{}` is declared a second time", name.value);
-            findings.push(
+            return Some(
                 Finding::new(&NAME_TWICE, name.span, message)
                     .related(*first, "first declared here")
                     .remedy("give one of the two another name"),
             );
-            return;
         }
-        self.names.insert(&name.value, (declared, name.span));
+        names.insert(&name.value, (declared, name.span));
+        None
     }
 
-    /// What a name declares.
-    pub(super) fn find(&self, name: &str) -> Option<Declared> {
-        self.names.get(name).map(|(declared, _)| *declared)
+    /// What a name declares that is used in a scope: there, or in the file the scope's
+    /// sub-assembly is described in.
+    pub(super) fn find(&self, scope: ScopeId, name: &str) -> Option<Declared> {
+        let file = self.scopes.borrow().get(scope.0).and_then(|own| own.file);
+        self.own(scope, name).or_else(|| {
+            self.own(file?, name)
+                .filter(|declared| declared.is_seen_inside())
+        })
     }
 
-    /// The declared names that a place may mean, in the order of the alphabet.
-    pub(super) fn names_of(&self, meant: Meant) -> Vec<&'t str> {
-        self.names
-            .iter()
-            .filter(|(_, (declared, _))| match meant {
-                Meant::Anything => true,
-                Meant::Material => matches!(declared, Declared::Material(_)),
-                Meant::Part => matches!(declared, Declared::Part(_)),
-                Meant::Hardware => matches!(declared, Declared::Hardware(_)),
-                Meant::Used => matches!(declared, Declared::Hardware(_) | Declared::Supply(_)),
-                Meant::Placed => matches!(declared, Declared::Place(_)),
-            })
+    /// What a name declares in a scope itself.
+    pub(super) fn own(&self, scope: ScopeId, name: &str) -> Option<Declared> {
+        let scopes = self.scopes.borrow();
+        let (declared, _) = scopes.get(scope.0)?.names.get(name)?;
+        Some(*declared)
+    }
+
+    /// The names in a scope that a place may mean, in the order of the alphabet.
+    pub(super) fn names_of(&self, scope: ScopeId, meant: Meant) -> Vec<&'t str> {
+        let scopes = self.scopes.borrow();
+        let file = scopes.get(scope.0).and_then(|own| own.file);
+        let names = |of: Option<ScopeId>| {
+            let found = of.and_then(|scope| scopes.get(scope.0));
+            found.into_iter().flat_map(|scope| &scope.names)
+        };
+        let outer = names(file).filter(|(_, (declared, _))| declared.is_seen_inside());
+        let mut all: Vec<&'t str> = names(Some(scope))
+            .chain(outer)
+            .filter(|(_, (declared, _))| self.is_meant(*declared, meant))
             .map(|(name, _)| *name)
-            .collect()
+            .collect();
+        all.sort_unstable();
+        all.dedup();
+        all
+    }
+
+    fn is_meant(&self, declared: Declared, meant: Meant) -> bool {
+        let kind = if let Declared::Formal(index) = declared {
+            self.formals.get(index).map(|it| it.kind.value.as_str())
+        } else {
+            None
+        };
+        match meant {
+            Meant::Anything => true,
+            Meant::Material => {
+                matches!(declared, Declared::Material(_)) || kind == Some("material")
+            }
+            Meant::Part => matches!(declared, Declared::Part(_) | Declared::Subassembly(_)),
+            Meant::Hardware => {
+                matches!(declared, Declared::Hardware(_)) || kind == Some("hardware")
+            }
+            Meant::Used => {
+                matches!(declared, Declared::Hardware(_) | Declared::Supply(_))
+                    || kind == Some("hardware")
+            }
+            Meant::Placed => matches!(declared, Declared::Place(_)),
+        }
     }
 }
 
@@ -136,7 +277,7 @@ pub(super) enum Meant {
     Anything,
     /// A material.
     Material,
-    /// A part.
+    /// A part or a sub-assembly.
     Part,
     /// An item of hardware.
     Hardware,

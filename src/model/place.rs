@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::groups::InstanceId;
 use super::part::PartId;
 use crate::geometry::{Handedness, Interval, Orientation};
 use crate::source::Span;
@@ -26,6 +27,8 @@ pub struct Placement {
     pub body: [Interval; 3],
     /// Held by its place alone and taken out in use.
     pub removable: bool,
+    /// The sub-assembly it is placed in.
+    pub within: Option<InstanceId>,
     /// Where it is written.
     pub span: Span,
 }

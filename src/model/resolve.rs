@@ -3,36 +3,38 @@
 use std::collections::BTreeMap;
 
 use super::evaluate::Evaluator;
-use super::findings::{SAID_TWICE, WORD_OUT_OF_PLACE};
-use super::hardware::{HardwareId, HardwareKind};
+use super::findings::{WORD_OUT_OF_PLACE, WRONG_KIND};
+use super::groups::{Groups, InstanceId};
+use super::hardware::{Hardware, HardwareId, HardwareKind};
 use super::join::{JoinDesign, JointKind};
 use super::locate::handedness;
 use super::material::MaterialId;
-use super::names::{Declarations, Declared, Meant};
-use super::part::{Band, PartId};
+use super::names::{Declarations, Declared, Meant, Table};
+use super::part::{Band, PartDesign, PartId};
 use super::place::{PlacedId, Placement};
-use super::step::{Pull, SignalWord, StepDesign};
-use super::supply::SupplyId;
+use super::scopes::ScopeId;
+use super::supply::{Supply, SupplyId};
 use super::uses::{Continuous, Load, allowances};
 use super::wording::PartNumbers;
 use super::{Model, Overrides};
 use crate::finding::{Finding, Findings, Outcome};
-use crate::geometry::{Axis, Direction, PartAxis};
+use crate::geometry::{Axis, PartAxis};
 use crate::source::Span;
 use crate::syntax::tree::{
-    self, Expr, ExprKind, Join, JoinSetting, JoinSettingKind, Name, Part, PartLineKind,
-    PlaceLineKind, PlacedRef, Step, StepLineKind, Tree,
+    self, Expr, Join, JoinSetting, JoinSettingKind, Name, Part, PartLineKind, PlaceLineKind,
+    PlacedRef, Tree,
 };
 use crate::units::Quantity;
 
 /// The plan's numbers of declared things; what could not be worked out has none.
 #[derive(Default)]
-struct Numbers {
+pub(super) struct Numbers {
     materials: BTreeMap<usize, MaterialId>,
     parts: BTreeMap<usize, PartId>,
-    hardware: BTreeMap<usize, HardwareId>,
-    supplies: BTreeMap<usize, SupplyId>,
-    placed: BTreeMap<(usize, i64), PlacedId>,
+    pub(super) hardware: BTreeMap<usize, HardwareId>,
+    pub(super) supplies: BTreeMap<usize, SupplyId>,
+    pub(super) placed: BTreeMap<(usize, i64), PlacedId>,
+    wholes: BTreeMap<(usize, i64), InstanceId>,
 }
 
 impl PartNumbers for Numbers {
@@ -43,6 +45,10 @@ impl PartNumbers for Numbers {
     fn piece(&self, place: usize, index: i64) -> Option<PlacedId> {
         self.placed.get(&(place, index)).copied()
     }
+
+    fn whole(&self, place: usize, index: i64) -> Option<InstanceId> {
+        self.wholes.get(&(place, index)).copied()
+    }
 }
 
 /// Works out a whole tree.
@@ -50,6 +56,7 @@ pub(super) fn resolve(tree: &Tree, overrides: &Overrides) -> Outcome<Model> {
     let mut findings = Findings::new();
     let all = Declarations::collect(tree, &mut findings);
     let evaluator = Evaluator::new(&all, overrides);
+    evaluator.open_all();
     let mut numbers = Numbers::default();
     let mut model = Model {
         head: evaluator.head(tree.span),
@@ -59,51 +66,29 @@ pub(super) fn resolve(tree: &Tree, overrides: &Overrides) -> Outcome<Model> {
     evaluator.materials(&mut model, &mut numbers);
     evaluator.items(&mut model, &mut numbers);
     evaluator.parts(&mut model, &mut numbers);
-    evaluator.placements(&mut model, &mut numbers);
+    let groups = evaluator.groups(&mut model);
+    numbers.wholes = evaluator.wholes(&groups);
+    evaluator.placements(&mut model, &mut numbers, &groups);
     evaluator.supplies(&mut model, &mut numbers);
-    model.joins = all
-        .joins
-        .iter()
-        .filter_map(|join| evaluator.join(join, &numbers))
-        .collect();
-    model.steps = all
-        .steps
-        .iter()
-        .map(|step| evaluator.step(step, &numbers))
-        .collect();
-    model.requirements = all
-        .requires
-        .iter()
-        .filter_map(|require| evaluator.requirement(require))
-        .collect();
-    model.continuous = all
-        .continuous
-        .iter()
-        .map(|run| Continuous {
-            pieces: evaluator
-                .placed(&run.pieces, &numbers)
-                .into_iter()
-                .map(|(piece, _)| piece)
-                .collect(),
+    let each = Each {
+        evaluator: &evaluator,
+        groups: &groups,
+    };
+    model.joins = each.of(&all.joins, |join| evaluator.join(join, &numbers));
+    model.steps = evaluator.steps(&numbers, &groups);
+    model.requirements = each.once_of(&all.requires, |require| evaluator.requirement(require));
+    model.continuous = each.of(&all.continuous, |run| {
+        let pieces = evaluator.placed(&run.pieces, Whole::Meant, &numbers);
+        Some(Continuous {
+            pieces: pieces.into_iter().map(|(piece, _)| piece).collect(),
             along: run.along,
             span: run.span,
         })
-        .collect();
-    model.loads = all
-        .loads
-        .iter()
-        .flat_map(|load| evaluator.load(load, &numbers))
-        .collect();
-    model.clearances = all
-        .clearances
-        .iter()
-        .filter_map(|clearance| evaluator.clearance(clearance))
-        .collect();
-    model.holds = all
-        .holds
-        .iter()
-        .filter_map(|hold| evaluator.held(hold))
-        .collect();
+    });
+    let loads = each.of(&all.loads, |load| Some(evaluator.load(load, &numbers)));
+    model.loads = loads.into_iter().flatten().collect();
+    model.clearances = each.once_of(&all.clearances, |clearance| evaluator.clearance(clearance));
+    model.holds = each.once_of(&all.holds, |hold| evaluator.held(hold));
     model.allowances = allowances(tree);
     model.idle = evaluator.idle();
     findings.append(evaluator.into_findings());
@@ -111,6 +96,38 @@ pub(super) fn resolve(tree: &Tree, overrides: &Overrides) -> Outcome<Model> {
         value: model,
         findings,
     }
+}
+
+/// Works out the statements of one kind, each with the names of its scope.
+struct Each<'e, 't> {
+    evaluator: &'e Evaluator<'t>,
+    groups: &'e Groups,
+}
+
+impl<'t> Each<'_, 't> {
+    /// In every sub-assembly that is placed.
+    fn of<T, R>(&self, table: &Table<'t, T>, work: impl Fn(&'t T) -> Option<R>) -> Vec<R> {
+        let rows = table.rows().into_iter();
+        rows.filter_map(|(statement, scope)| self.evaluator.inside(scope, || work(statement)))
+            .collect()
+    }
+
+    /// Once for sub-assemblies that are alike.
+    fn once_of<T, R>(&self, table: &Table<'t, T>, work: impl Fn(&'t T) -> Option<R>) -> Vec<R> {
+        let rows = table.rows().into_iter();
+        rows.filter(|(_, scope)| self.groups.is_first(*scope))
+            .filter_map(|(statement, scope)| self.evaluator.inside(scope, || work(statement)))
+            .collect()
+    }
+}
+
+/// Whether a whole sub-assembly may stand for the parts in it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Whole {
+    /// All its parts are meant.
+    Meant,
+    /// One of its parts has to be named.
+    Vague,
 }
 
 /// Works out an expression that names nothing.
@@ -125,41 +142,54 @@ pub(super) fn constant(expr: &Expr) -> Outcome<Option<Quantity>> {
 }
 
 impl<'t> Evaluator<'t> {
-    /// Works out every param and let, used or not: a fault in one nobody uses is a fault.
+    /// Works out every param, let and parameter, used or not: a fault in one nobody uses is a
+    /// fault.
     fn values(&self) {
-        for (index, param) in self.all.params.iter().enumerate() {
+        for (index, (param, _)) in self.all.params.rows().iter().enumerate() {
             self.param(index, param.name.span);
         }
-        for constant in &self.all.lets {
-            let name = Expr {
-                kind: ExprKind::Name(constant.name.clone()),
-                span: constant.name.span,
-            };
-            self.value(&name, None);
+        for (index, (constant, _)) in self.all.lets.rows().iter().enumerate() {
+            self.declared(Declared::Let(index), &constant.name);
+        }
+        for index in 0..self.all.formals.len() {
+            self.formal(index);
         }
     }
 
     fn materials(&self, model: &mut Model, numbers: &mut Numbers) {
         for index in 0..self.all.materials.len() {
             if let Some(material) = self.material(index) {
-                numbers
-                    .materials
-                    .insert(index, MaterialId(model.materials.len()));
-                model.materials.push(material);
+                let id = MaterialId(number_of(&mut model.materials, material, |a, b| a == b));
+                numbers.materials.insert(index, id);
             }
         }
     }
 
     fn parts(&self, model: &mut Model, numbers: &mut Numbers) {
-        for (index, part) in self.all.parts.iter().enumerate() {
-            let material = self
-                .material_of(part)
-                .and_then(|m| numbers.materials.get(&m).copied());
-            let Some(material) = material else { continue };
-            if let Some(mut design) = self.part_design(index, material) {
+        for (index, (part, scope)) in self.all.parts.rows().into_iter().enumerate() {
+            let design = self.inside(scope, || {
+                let material = self.material_of(part)?;
+                let material = numbers.materials.get(&material).copied()?;
+                let mut design = self.part_design(index, material)?;
                 design.bands = self.bands(part, numbers, model);
-                numbers.parts.insert(index, PartId(model.parts.len()));
-                model.parts.push(design);
+                Some(design)
+            });
+            if let Some(design) = design {
+                let extra = design.extra;
+                // What is alike but for how many more are made is one part.
+                let alike = |a: &PartDesign, b: &PartDesign| {
+                    let mut same = a.clone();
+                    same.extra = b.extra;
+                    same == *b
+                };
+                let before = model.parts.len();
+                let id = number_of(&mut model.parts, design, alike);
+                if id < before
+                    && let Some(known) = model.parts.get_mut(id)
+                {
+                    known.extra += extra;
+                }
+                numbers.parts.insert(index, PartId(id));
             }
         }
     }
@@ -205,7 +235,7 @@ impl<'t> Evaluator<'t> {
 
     /// The loads of a statement, one for each piece.
     fn load(&self, load: &tree::Load, numbers: &Numbers) -> Vec<Load> {
-        let pieces = self.placed(&load.pieces, numbers);
+        let pieces = self.placed(&load.pieces, Whole::Vague, numbers);
         let Some(kg) = self.load_kg(&load.mass) else {
             return Vec::new();
         };
@@ -228,34 +258,66 @@ impl<'t> Evaluator<'t> {
     fn items(&self, model: &mut Model, numbers: &mut Numbers) {
         for index in 0..self.all.hardware.len() {
             if let Some(item) = self.hardware(index) {
-                numbers
-                    .hardware
-                    .insert(index, HardwareId(model.hardware.len()));
-                model.hardware.push(item);
+                let count = item.count;
+                let alike = |a: &Hardware, b: &Hardware| {
+                    let mut same = a.clone();
+                    same.count = b.count;
+                    same == *b
+                };
+                let before = model.hardware.len();
+                let id = number_of(&mut model.hardware, item, alike);
+                if id < before
+                    && let Some(known) = model.hardware.get_mut(id)
+                {
+                    known.count += count;
+                }
+                numbers.hardware.insert(index, HardwareId(id));
             }
         }
     }
 
     /// Supplies, with the pieces they go on.
     fn supplies(&self, model: &mut Model, numbers: &mut Numbers) {
-        for (index, declared) in self.all.supplies.iter().enumerate() {
-            if let Some((mut supply, on)) = self.supply(declared) {
+        for (index, (declared, scope)) in self.all.supplies.rows().into_iter().enumerate() {
+            let found = self.inside(scope, || {
+                let (mut supply, on) = self.supply(declared)?;
                 for reference in on {
-                    let pieces = self.placed(std::slice::from_ref(reference), numbers);
+                    let reference = std::slice::from_ref(reference);
+                    let pieces = self.placed(reference, Whole::Meant, numbers);
                     supply.on.extend(pieces.into_iter().map(|(piece, _)| piece));
                 }
-                numbers
-                    .supplies
-                    .insert(index, SupplyId(model.supplies.len()));
-                model.supplies.push(supply);
+                Some(supply)
+            });
+            if let Some(supply) = found {
+                let on = supply.on.clone();
+                let alike = |a: &Supply, b: &Supply| {
+                    let mut same = a.clone();
+                    same.on.clone_from(&b.on);
+                    same == *b
+                };
+                let before = model.supplies.len();
+                let id = number_of(&mut model.supplies, supply, alike);
+                if id < before
+                    && let Some(known) = model.supplies.get_mut(id)
+                {
+                    known.on.extend(on);
+                }
+                numbers.supplies.insert(index, SupplyId(id));
             }
         }
     }
 
-    fn placements(&self, model: &mut Model, numbers: &mut Numbers) {
-        for (index, place) in self.all.places.iter().enumerate() {
-            self.check_locations(place);
-            let orientation = self.orientation(place);
+    fn placements(&self, model: &mut Model, numbers: &mut Numbers, groups: &Groups) {
+        for (index, (place, scope)) in self.all.places.rows().into_iter().enumerate() {
+            self.inside(scope, || self.check_locations(place));
+            if self.subassembly_of(index).is_some() {
+                // What is in it has rows of its own.
+                self.inside(scope, || self.stance(index));
+                continue;
+            }
+            self.inside(scope, || self.check_plain(place));
+            let lie = self.inside(scope, || self.orientation(place));
+            let lie = lie.and_then(|lie| self.lie_in_plan(scope, lie, handedness(place)));
             let part = self
                 .part_of_place(index)
                 .and_then(|part| numbers.part(part));
@@ -263,46 +325,59 @@ impl<'t> Evaluator<'t> {
                 continue;
             };
             for number in first..=last {
-                let body = Axis::ALL.map(|axis| self.stretch(index, number, axis, place.name.span));
-                let ([Some(x), Some(y), Some(z)], Some(orientation), Some(part)) =
-                    (body, orientation, part)
+                let body = Axis::ALL.map(|axis| {
+                    self.seen_from(ScopeId::PLAN, index, number, axis, place.name.span)
+                });
+                let ([Some(x), Some(y), Some(z)], Some((orientation, handedness)), Some(part)) =
+                    (body, lie, part)
                 else {
                     continue;
-                };
-                let name = &place.name.value;
-                let name = match place.repeat {
-                    Some(_) => format!("{name}[{number}]"),
-                    None => name.clone(),
                 };
                 numbers
                     .placed
                     .insert((index, number), PlacedId(model.placements.len()));
                 model.placements.push(Placement {
-                    name,
+                    name: self.path_of(index, number),
                     part,
-                    handedness: handedness(place),
+                    handedness,
                     orientation,
                     body: [x, y, z],
                     removable: place
                         .lines
                         .iter()
                         .any(|line| matches!(line.kind, PlaceLineKind::Removable)),
+                    within: groups.instance(scope),
                     span: place.name.span,
                 });
             }
         }
     }
 
-    /// The placed pieces of a list of references, each with the place where it is named.
-    fn placed(&self, references: &[PlacedRef], numbers: &Numbers) -> Vec<(PlacedId, Span)> {
-        references
-            .iter()
-            .flat_map(|reference| {
-                let pieces = self.pieces(reference);
-                pieces.into_iter().map(|piece| (piece, reference.span))
-            })
-            .filter_map(|(piece, span)| Some((numbers.placed.get(&piece).copied()?, span)))
-            .collect()
+    /// The placed parts of a list of references, each with the place where it is named.
+    pub(super) fn placed(
+        &self,
+        references: &[PlacedRef],
+        whole: Whole,
+        numbers: &Numbers,
+    ) -> Vec<(PlacedId, Span)> {
+        let mut pieces = Vec::new();
+        for reference in references {
+            for placement in self.meant(reference) {
+                if whole == Whole::Vague && self.subassembly_of(placement.0).is_some() {
+                    let name = &reference.name.value;
+                    let message =
+                        format!("`{name}` is a sub-assembly; which of its parts is meant?");
+                    let remedy = format!("name one of them: `{name}.side`");
+                    self.tell(Finding::new(&WRONG_KIND, reference.span, message).remedy(remedy));
+                    break;
+                }
+                let parts = self.parts_in(placement).into_iter();
+                pieces.extend(parts.filter_map(|part| {
+                    Some((numbers.placed.get(&part).copied()?, reference.span))
+                }));
+            }
+        }
+        pieces
     }
 
     fn join(&self, join: &Join, numbers: &Numbers) -> Option<JoinDesign> {
@@ -316,8 +391,8 @@ impl<'t> Evaluator<'t> {
                 &JointKind::ALL.map(JointKind::word),
             );
         }
-        let parts = self.placed(&join.parts, numbers);
-        let to = self.placed(&join.to, numbers);
+        let parts = self.placed(&join.parts, Whole::Vague, numbers);
+        let to = self.placed(&join.to, Whole::Vague, numbers);
         let using: Vec<(HardwareId, Span)> = join
             .using
             .iter()
@@ -384,10 +459,11 @@ impl<'t> Evaluator<'t> {
             }
             JoinSettingKind::From(face) => design
                 .from
-                .replace((self.direction(face)?, span))
+                .replace((self.direction_in_plan(face)?, span))
                 .map(|(_, at)| at),
             JoinSettingKind::Through(piece) => {
-                let pieces = self.placed(std::slice::from_ref(piece), numbers);
+                let piece = std::slice::from_ref(piece);
+                let pieces = self.placed(piece, Whole::Vague, numbers);
                 design
                     .through
                     .extend(pieces.into_iter().map(|(piece, _)| piece));
@@ -402,8 +478,9 @@ impl<'t> Evaluator<'t> {
 
     /// The item of hardware of a name, by its place among the items.
     fn hardware_named(&self, name: &Name) -> Option<usize> {
-        match self.all.find(&name.value) {
+        match self.find(&name.value) {
             Some(Declared::Hardware(item)) => Some(item),
+            Some(Declared::Missing) => None,
             None => {
                 self.tell_unknown(name, "there is no such hardware", Meant::Hardware);
                 None
@@ -414,135 +491,15 @@ impl<'t> Evaluator<'t> {
             }
         }
     }
+}
 
-    fn step(&self, step: &Step, numbers: &Numbers) -> StepDesign {
-        let mut design = StepDesign {
-            title: step.title.value.clone(),
-            adds: Vec::new(),
-            pulls: Vec::new(),
-            look: Vec::new(),
-            says: Vec::new(),
-            checks: Vec::new(),
-            tools: Vec::new(),
-            uses: Vec::new(),
-            supplies: Vec::new(),
-            cautions: Vec::new(),
-            seconds: None,
-            span: step.title.span,
-        };
-        let mut timed: Option<Span> = None;
-        for line in &step.lines {
-            match &line.kind {
-                StepLineKind::Add(pieces) => design.adds.extend(self.placed(pieces, numbers)),
-                StepLineKind::Pull {
-                    parts,
-                    direction,
-                    distance,
-                } => {
-                    let pieces = self.placed(parts, numbers);
-                    let distance = distance
-                        .as_ref()
-                        .and_then(|d| self.positive_length(d, None, "the distance"));
-                    if let Some(direction) = self.direction(direction) {
-                        design
-                            .pulls
-                            .extend(pieces.into_iter().map(|(piece, _)| Pull {
-                                piece,
-                                direction,
-                                distance,
-                            }));
-                    }
-                }
-                StepLineKind::Look(words) => {
-                    design.look = words
-                        .iter()
-                        .filter_map(|word| self.direction(word))
-                        .collect();
-                    self.check_look(&design.look, line.span);
-                }
-                StepLineKind::Say(text) => design.says.push(self.wording(text, numbers)),
-                StepLineKind::Check(text) => design.checks.push(self.wording(text, numbers)),
-                StepLineKind::CheckEqual {
-                    first,
-                    second,
-                    within,
-                } => {
-                    design
-                        .checks
-                        .extend(self.equal_check([first, second], within, numbers));
-                }
-                StepLineKind::Tools(tools) => {
-                    design.tools.extend(tools.iter().cloned());
-                }
-                StepLineKind::Uses { name, count } => {
-                    self.used(name, count.as_ref(), numbers, &mut design);
-                }
-                StepLineKind::Allow(_) => {}
-                StepLineKind::Time(time) => {
-                    design.seconds = self.seconds(time);
-                    if let Some(first) = timed.replace(line.span) {
-                        self.tell_twice("the time", first, line.span);
-                    }
-                }
-                StepLineKind::Caution { word, text } => {
-                    let found = SignalWord::ALL
-                        .into_iter()
-                        .find(|known| known.word() == word.value);
-                    match found {
-                        Some(signal) => {
-                            design.cautions.push((signal, self.wording(text, numbers)));
-                        }
-                        None => {
-                            let known = SignalWord::ALL.map(SignalWord::word);
-                            self.tell_word(word, "a signal word", &known);
-                        }
-                    }
-                }
-            }
-        }
-        design
-    }
-
-    /// Goods with their number, or a supply.
-    fn used(&self, name: &Name, count: Option<&Expr>, numbers: &Numbers, design: &mut StepDesign) {
-        match self.all.find(&name.value) {
-            Some(Declared::Supply(index)) => {
-                design.supplies.extend(numbers.supplies.get(&index));
-                if let Some(count) = count {
-                    let message = "a supply is used by what it covers, not by number";
-                    self.tell(
-                        Finding::new(&WORD_OUT_OF_PLACE, count.span, message)
-                            .remedy("leave the number out"),
-                    );
-                }
-            }
-            Some(Declared::Hardware(index)) => {
-                let item = numbers.hardware.get(&index).copied();
-                let Some(count) = count else {
-                    let message = format!("how many of `{}` are used is not said", name.value);
-                    let remedy = format!("write `uses {} 4`", name.value);
-                    self.tell_lacking(name.span, &message, &remedy);
-                    return;
-                };
-                let count = self.count(count, None, 1, "the number used");
-                design.uses.extend(item.zip(count));
-            }
-            Some(_) => self.tell_word(name, "an item of hardware or a supply", &[]),
-            None => self.tell_unknown(name, "there is no such hardware or supply", Meant::Used),
-        }
-    }
-
-    fn check_look(&self, look: &[Direction], span: Span) {
-        for axis in Axis::ALL {
-            if look
-                .iter()
-                .filter(|direction| direction.axis() == axis)
-                .count()
-                > 1
-            {
-                let message = "one cannot look from two opposite sides at once";
-                self.tell(Finding::new(&SAID_TWICE, span, message));
-            }
+/// The number of a thing in a list, to which it is added unless one alike is there.
+fn number_of<T>(list: &mut Vec<T>, thing: T, alike: impl Fn(&T, &T) -> bool) -> usize {
+    match list.iter().position(|known| alike(known, &thing)) {
+        Some(known) => known,
+        None => {
+            list.push(thing);
+            list.len() - 1
         }
     }
 }

@@ -3,6 +3,7 @@
 use super::evaluate::{Evaluator, Key};
 use super::findings::{LACKING, OUTSIDE_RANGE, SAID_TWICE, WRONG_KIND};
 use super::names::{Declared, Meant};
+use super::scopes::ScopeId;
 use super::value::Value;
 use crate::finding::Finding;
 use crate::geometry::PartAxis;
@@ -26,39 +27,53 @@ enum Section<'t> {
 impl<'t> Evaluator<'t> {
     /// The value of a param, in its range.
     pub(super) fn param(&self, index: usize, span: Span) -> Option<Value> {
-        let param = *self.all.params.get(index)?;
-        self.once(Key::Named(param.name.value.clone()), span, || {
-            let quantity = match self.overrides.values.get(&param.name.value) {
+        let param = self.all.params.get(index)?;
+        self.once(Key::Param(index), span, || {
+            let replaced = self.overrides.values.get(&param.name.value);
+            let quantity = match replaced.filter(|_| self.scope.get() == ScopeId::PLAN) {
                 Some(quantity) => quantity.clone(),
                 None => self.quantity(&param.value, None)?,
             };
             if let Some((low, high)) = &param.range {
                 let (low, high) = (self.quantity(low, None)?, self.quantity(high, None)?);
-                for bound in [&low, &high] {
-                    if let Err(fault) = quantity.same_kind(bound) {
-                        return self.result(Err(fault), param.value.span);
-                    }
-                }
-                if quantity.amount < low.amount || quantity.amount > high.amount {
-                    let name = &param.name.value;
-                    let message = format!(
-                        "`{name}` is {}, and must be from {} to {}",
-                        in_words(&quantity),
-                        in_words(&low),
-                        in_words(&high)
-                    );
-                    self.tell(Finding::new(&OUTSIDE_RANGE, param.value.span, message));
-                    return None;
-                }
+                let name = &param.name.value;
+                self.in_range(name, &quantity, [&low, &high], param.value.span)?;
             }
             Some(Value::Quantity(quantity))
         })
     }
 
+    /// Checks that a value lies in its range.
+    pub(super) fn in_range(
+        &self,
+        name: &str,
+        quantity: &Quantity,
+        [low, high]: [&Quantity; 2],
+        span: Span,
+    ) -> Option<()> {
+        for bound in [low, high] {
+            if let Err(fault) = quantity.same_kind(bound) {
+                return self.result(Err(fault), span).map(drop);
+            }
+        }
+        if quantity.amount < low.amount || quantity.amount > high.amount {
+            let message = format!(
+                "`{name}` is {}, and must be from {} to {}",
+                in_words(quantity),
+                in_words(low),
+                in_words(high)
+            );
+            self.tell(Finding::new(&OUTSIDE_RANGE, span, message));
+            return None;
+        }
+        Some(())
+    }
+
     /// The material a part is cut from, by its place among the materials.
     pub(super) fn material_of(&self, part: &'t Part) -> Option<usize> {
-        match self.all.find(&part.material.value) {
+        match self.find(&part.material.value) {
             Some(Declared::Material(material)) => Some(material),
+            Some(Declared::Missing) => None,
             None => {
                 self.tell_unknown(&part.material, "there is no such material", Meant::Material);
                 None
@@ -81,20 +96,25 @@ impl<'t> Evaluator<'t> {
             Section::Flat { thickness, .. } => (thickness, "the thickness"),
             Section::Round(diameter) => (diameter, "the diameter"),
         };
-        self.positive_length(size, None, name)
+        self.inside(self.all.materials.scope(material), || {
+            self.positive_length(size, None, name)
+        })
     }
 
     /// Width of a board's section; missing for a sheet, whose parts have widths of their own.
     pub(super) fn material_width(&self, material: usize) -> Option<Length> {
-        match self.section(material)? {
-            Section::Flat { width, .. } => self.positive_length(width?, None, "the width"),
-            Section::Round(diameter) => self.positive_length(diameter, None, "the diameter"),
-        }
+        let (size, name) = match self.section(material)? {
+            Section::Flat { width, .. } => (width?, "the width"),
+            Section::Round(diameter) => (diameter, "the diameter"),
+        };
+        self.inside(self.all.materials.scope(material), || {
+            self.positive_length(size, None, name)
+        })
     }
 
     /// The first line of a material that says how thick it is.
     fn section(&self, material: usize) -> Option<Section<'t>> {
-        let declared = *self.all.materials.get(material)?;
+        let declared = self.all.materials.get(material)?;
         declared.settings.iter().find_map(|setting| match setting {
             MaterialSetting::Thickness(thickness) => Some(Section::Flat {
                 thickness,
@@ -131,7 +151,10 @@ impl<'t> Evaluator<'t> {
             .iter()
             .find_map(|setting| match &setting.kind {
                 HardwareSettingKind::Size { word, size } if word.value == wanted => {
-                    self.positive_length(size, None, &format!("the {wanted}"))
+                    let what = format!("the {wanted}");
+                    self.inside(self.all.hardware.scope(item), || {
+                        self.positive_length(size, None, &what)
+                    })
                 }
                 HardwareSettingKind::Size { .. }
                 | HardwareSettingKind::Pack { .. }
@@ -153,12 +176,12 @@ impl<'t> Evaluator<'t> {
 
     /// A size of a part between its joints.
     pub(super) fn part_size(&self, part: usize, axis: PartAxis, span: Span) -> Option<Length> {
-        let declared = *self.all.parts.get(part)?;
+        let declared = self.all.parts.get(part)?;
         let replaced = self
             .overrides
             .sizes
             .get(&(declared.name.value.clone(), axis));
-        if let Some(size) = replaced {
+        if let Some(size) = replaced.filter(|_| self.all.parts.scope(part) == ScopeId::PLAN) {
             return Some(*size);
         }
         let value = self.once(Key::PartSize(part, axis.index()), span, || {

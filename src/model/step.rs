@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::groups::{GroupId, InstanceId};
 use super::hardware::HardwareId;
 use super::part::PartId;
 use super::place::PlacedId;
@@ -13,6 +14,8 @@ use crate::units::Length;
 /// A step as told.
 #[derive(Clone, Debug, PartialEq)]
 pub struct StepDesign {
+    /// The sub-assemblies that are put together in it; none for the plan's own steps.
+    pub group: Option<GroupId>,
     /// Its title.
     pub title: String,
     /// Pieces that come in, and where each is named.
@@ -66,6 +69,8 @@ pub enum SaidPiece {
     Part(PartId),
     /// Placed pieces.
     Pieces(Vec<PlacedId>),
+    /// Placed sub-assemblies.
+    Wholes(Vec<InstanceId>),
 }
 
 /// A signal word (ANSI Z535.6; ref: safety, "Signal words" [V]), worst first.

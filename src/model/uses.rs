@@ -163,6 +163,7 @@ impl Evaluator<'_> {
 pub(super) fn allowances(tree: &Tree) -> Vec<Allowance> {
     tree.statements
         .iter()
+        .flat_map(with_inner)
         .flat_map(|statement| {
             let (within, lines) = allow_lines(statement, tree.span);
             lines.into_iter().map(move |allow| Allowance {
@@ -173,6 +174,15 @@ pub(super) fn allowances(tree: &Tree) -> Vec<Allowance> {
             })
         })
         .collect()
+}
+
+/// A statement, or the statements of a sub-assembly.
+fn with_inner(statement: &Statement) -> &[Statement] {
+    if let Statement::Subassembly(it) = statement {
+        &it.statements
+    } else {
+        std::slice::from_ref(statement)
+    }
 }
 
 /// The `allow` lines of a statement, and what they are about.
@@ -224,6 +234,7 @@ fn allow_lines(statement: &Statement, whole: Span) -> (Span, Vec<&tree::Allow>) 
         | Statement::Load(_)
         | Statement::Clearance(_)
         | Statement::Hold(_)
-        | Statement::Continuous(_) => (whole, Vec::new()),
+        | Statement::Continuous(_)
+        | Statement::Subassembly(_) => (whole, Vec::new()),
     }
 }

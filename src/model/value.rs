@@ -1,5 +1,6 @@
 //! What an expression can be worth.
 
+use super::scopes::ScopeId;
 use crate::geometry::{Axis, Interval};
 use crate::units::{Length, Quantity};
 
@@ -16,15 +17,15 @@ pub(super) enum Value {
     Part(usize),
     /// An item of hardware, likewise.
     Hardware(usize),
-    /// A placed piece or all of a repeated one, likewise.
+    /// A placed part or sub-assembly, or all of a repeated one, likewise.
     Placed {
         /// Which placement.
         place: usize,
         /// Which one of a repeated placement.
         index: Option<i64>,
     },
-    /// The whole build.
-    Overall,
+    /// Everything that is placed in a scope: the whole build.
+    Overall(ScopeId),
     /// Where a piece is on one axis; kept between evaluations, never the worth of an expression.
     Stretch(Interval),
 }
@@ -43,7 +44,7 @@ impl Value {
             Self::Part(_) => "a part",
             Self::Hardware(_) => "an item of hardware",
             Self::Placed { .. } => "a placed part",
-            Self::Overall => "the whole build",
+            Self::Overall(_) => "the whole build",
             Self::Stretch(_) => "a stretch",
         }
     }

@@ -15,6 +15,8 @@ pub(super) trait PartNumbers {
     fn part(&self, declared: usize) -> Option<super::part::PartId>;
     /// The plan's piece of a declared placement and its index.
     fn piece(&self, place: usize, index: i64) -> Option<super::place::PlacedId>;
+    /// The plan's sub-assembly of a declared placement and its index.
+    fn whole(&self, place: usize, index: i64) -> Option<super::groups::InstanceId>;
 }
 
 impl Evaluator<'_> {
@@ -55,10 +57,14 @@ impl Evaluator<'_> {
                     Some(index) => (index, index),
                     None => self.repeats(place)?,
                 };
+                if self.subassembly_of(place).is_some() {
+                    let wholes = (first..=last).filter_map(|number| numbers.whole(place, number));
+                    return Some(SaidPiece::Wholes(wholes.collect()));
+                }
                 let pieces = (first..=last).filter_map(|number| numbers.piece(place, number));
                 SaidPiece::Pieces(pieces.collect())
             }
-            other @ (Value::Anchor(_) | Value::Overall | Value::Stretch(_)) => {
+            other @ (Value::Anchor(_) | Value::Overall(_) | Value::Stretch(_)) => {
                 quantity_piece(&self.as_quantity(other, expr.span)?)
             }
         })

@@ -1,8 +1,8 @@
 //! Parts and small builds put together by hand, for tests alone.
 
 use crate::build::{
-    Build, Contact, Fastener, Hardware, HardwareId, HardwareKind, Joint, JointKind, Paper, Part,
-    PlacedId, PlacedPart, PlanHead, Step,
+    Build, Coming, Contact, Fastener, Hardware, HardwareId, HardwareKind, Joint, JointKind, Paper,
+    Part, PlacedId, PlacedPart, PlanHead, Step,
 };
 use crate::geometry::{
     Contour, ContourPiece, Direction, Handedness, Interval, Orientation, PlanePoint, Side,
@@ -138,6 +138,8 @@ pub(crate) fn empty(title: &str) -> Build {
         ],
         parts: Vec::new(),
         placed: Vec::new(),
+        groups: Vec::new(),
+        instances: Vec::new(),
         joints: Vec::new(),
         hardware: Vec::new(),
         supplies: Vec::new(),
@@ -186,7 +188,12 @@ impl Build {
             body: place,
             place,
             removable: false,
+            within: None,
             step: None,
+            comings: vec![Coming {
+                into: None,
+                step: None,
+            }],
             span: Span::default(),
         });
         let hull = |a: [Interval; 3], b: [Interval; 3]| [0, 1, 2].map(|i| a[i].hull(b[i]));
@@ -198,8 +205,10 @@ impl Build {
         let number = self.steps.len();
         for piece in adds {
             self.placed[piece.0].step = Some(number);
+            self.placed[piece.0].comings[0].step = Some(number);
         }
         self.steps.push(Step {
+            group: None,
             title: title.to_owned(),
             adds: adds.to_vec(),
             joints: Vec::new(),

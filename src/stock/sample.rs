@@ -2,8 +2,8 @@
 //! feet and two pegs.
 
 use crate::build::{
-    Build, Contact, Fastener, Hardware, HardwareId, HardwareKind, Joint, JointKind, Paper, Part,
-    PlacedId, PlacedPart, PlanHead, Pull, Revision, SignalWord, Step, Wording, WordingPiece,
+    Build, Coming, Contact, Fastener, Hardware, HardwareId, HardwareKind, Joint, JointKind, Paper,
+    Part, PlacedId, PlacedPart, PlanHead, Pull, Revision, SignalWord, Step, Wording, WordingPiece,
 };
 use crate::geometry::{Direction, Handedness, Interval, Orientation, PlanePoint, Side};
 use crate::model::{
@@ -137,6 +137,8 @@ pub(crate) fn build_of(materials: Vec<Material>, parts: Vec<Part>) -> Build {
         materials,
         parts,
         placed: Vec::new(),
+        groups: Vec::new(),
+        instances: Vec::new(),
         joints: Vec::new(),
         hardware: Vec::new(),
         supplies: Vec::new(),
@@ -260,7 +262,12 @@ fn piece(
         body: place,
         place,
         removable: false,
+        within: None,
         step: Some(step),
+        comings: vec![Coming {
+            into: None,
+            step: Some(step),
+        }],
         span: Span::default(),
     }
 }
@@ -394,6 +401,7 @@ fn wording(pieces: Vec<WordingPiece>) -> Wording {
 fn steps() -> Vec<Step> {
     let plain = |text: &str| WordingPiece::Plain(text.to_owned());
     let step = |title: &str, adds: &[usize], joints: &[usize]| Step {
+        group: None,
         title: title.to_owned(),
         adds: adds.iter().copied().map(PlacedId).collect(),
         joints: joints.to_vec(),

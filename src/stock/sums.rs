@@ -251,7 +251,7 @@ fn longest(parts: &[PartId], sizes: &[Length]) -> Option<PartId> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::build::{Contact, Joint, JointKind};
+    use crate::build::{Coming, Contact, Joint, JointKind};
     use crate::geometry::{Direction, Handedness, Orientation};
     use crate::source::Span;
     use crate::stock::sample::{build_of, mm, part, plywood};
@@ -282,7 +282,12 @@ mod tests {
                 body: place,
                 place,
                 removable: false,
+                within: None,
                 step: None,
+                comings: vec![Coming {
+                    into: None,
+                    step: None,
+                }],
                 span: Span::default(),
             }
         };

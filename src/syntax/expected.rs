@@ -72,6 +72,7 @@ static THINGS: &[Thing] = &[
     thing(Rule::comparison, "a comparison (<, <=, =, >= or >)"),
     thing(Rule::equals, "`=`"),
     thing(Rule::comma, "`,`"),
+    thing(Rule::colon, "`:`"),
     thing(Rule::dot, "`.`"),
     thing(Rule::dots, "`..`"),
     // Looked for where a value may begin, and nowhere else.
@@ -122,6 +123,11 @@ static THINGS: &[Thing] = &[
         &[
             "left", "right", "front", "back", "up", "down", "top", "bottom", "above", "below",
         ],
+    ),
+    list(
+        Rule::formal_kind,
+        "a kind (length, count, angle, mass, material or hardware)",
+        &["length", "count", "angle", "mass", "material", "hardware"],
     ),
     list(
         Rule::world_axis,

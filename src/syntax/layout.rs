@@ -185,7 +185,7 @@ impl Scanner<'_> {
         }
         self.finish_line();
         let end = self.source.text.trim_end().len();
-        self.leave_open_blocks(end..end, "the source ends");
+        self.leave_open_blocks(0, end..end, "the source ends");
     }
 
     /// A run of characters without a meaning here.
@@ -220,14 +220,23 @@ impl Scanner<'_> {
     /// A statement that begins in a block, no deeper than the block's own statement, shows that
     /// the block was to end before it.
     fn check_block_is_closed(&mut self, start: usize, indent: Option<usize>) {
-        let outer = self.frames.first().and_then(|frame| frame.owner.indent);
+        // Blocks that hold statements stay open: their own end is not known before the text's.
+        let holders = self
+            .frames
+            .iter()
+            .take_while(|frame| words::holds_statements(self.source.word(frame.owner.start)))
+            .count();
+        let outer = self
+            .frames
+            .get(holders)
+            .and_then(|frame| frame.owner.indent);
         let (Some(indent), Some(outer)) = (indent, outer) else {
             return;
         };
         let word = self.source.word(start);
         if indent <= outer && words::is_statement(word) && self.begins_anew(start) {
             let place = format!("`{word}` begins the next statement");
-            self.leave_open_blocks(start..start + word.len(), &place);
+            self.leave_open_blocks(holders, start..start + word.len(), &place);
         }
     }
 
@@ -398,10 +407,12 @@ impl Scanner<'_> {
         });
     }
 
-    /// Ends all blocks before `place`, each with a finding.
-    fn leave_open_blocks(&mut self, place: Range<usize>, what_comes: &str) {
+    /// Ends all blocks but the outermost `kept` before `place`, each with a finding.
+    fn leave_open_blocks(&mut self, kept: usize, place: Range<usize>, what_comes: &str) {
         self.swallowed = 0;
-        while let Some(frame) = self.frames.pop() {
+        while self.frames.len() > kept
+            && let Some(frame) = self.frames.pop()
+        {
             let owner = self.source.word(frame.owner.start);
             let message = format!("the block of `{owner}` is not closed before {what_comes}");
             let brace = self.source.span(frame.brace..frame.brace + 1);

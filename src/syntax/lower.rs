@@ -228,6 +228,7 @@ pub(super) fn statement(reader: &mut Reader<'_>, item: &Item) -> Option<Statemen
             .hold(item)
             .map(|hold| Statement::Hold(Box::new(hold))),
         Opening::Continuous => reader.continuous(item).map(Statement::Continuous),
+        Opening::Subassembly => reader.subassembly(item).map(Statement::Subassembly),
     }
 }
 
@@ -242,6 +243,7 @@ fn check_lines(reader: &mut Reader<'_>, item: &Item, opening: Opening) {
         Some(BlockKind::Hardware) => drop(reader.hardware_lines(item)),
         Some(BlockKind::Supply) => drop(reader.supply_lines(item)),
         Some(BlockKind::Step) => drop(reader.step_lines(item)),
+        Some(BlockKind::Subassembly) => drop(reader.inner_statements(item)),
         Some(BlockKind::Outline) | None => {}
     }
 }

@@ -1,9 +1,13 @@
-//! Placements.
+//! Placements and sub-assemblies.
 
 use super::layout::Item;
-use super::lower::Reader;
+use super::lower::{self, Reader};
 use super::pairs::{Node, Parts, Rule};
-use super::tree::{Place, PlaceLine, PlaceLineKind, PlacedRef, Repeat};
+use super::recover;
+use super::tree::{
+    Formal, Given, InnerRef, Place, PlaceLine, PlaceLineKind, PlacedRef, Repeat, Statement,
+    Subassembly,
+};
 use super::words::{BlockKind, Opening};
 
 impl<'s> Reader<'s> {
@@ -24,10 +28,23 @@ impl<'s> Reader<'s> {
                 })
             }
         };
+        let part = head.name()?;
+        let mut given = Vec::new();
+        if let Some(node) = head.take(Rule::given) {
+            let mut values = node.parts();
+            while let Some(node) = values.take(Rule::given_value) {
+                let mut value = node.parts();
+                given.push(Given {
+                    name: value.name()?,
+                    value: self.next_expr(&mut value)?,
+                });
+            }
+        }
         Some(Place {
             name,
             repeat,
-            part: head.name()?,
+            part,
+            given,
             mirrored: head.mark(Rule::kw_mirrored),
             lines,
             span: self.span(&item.whole()),
@@ -52,10 +69,19 @@ impl<'s> Reader<'s> {
                 axis: parts.name()?,
                 direction: parts.name()?,
             },
-            Rule::located => PlaceLineKind::At {
-                face: parts.name()?,
-                position: self.next_expr(&mut parts)?,
-            },
+            Rule::located => {
+                let face = parts.name()?;
+                match parts.take(Rule::turned) {
+                    Some(turned) => PlaceLineKind::Faces {
+                        face,
+                        direction: turned.parts().name()?,
+                    },
+                    None => PlaceLineKind::At {
+                        face,
+                        position: self.next_expr(&mut parts)?,
+                    },
+                }
+            }
             Rule::centre => PlaceLineKind::Centre {
                 axis: parts.name()?,
                 position: self.next_expr(&mut parts)?,
@@ -80,15 +106,93 @@ impl<'s> Reader<'s> {
         Some(placed)
     }
 
-    /// `shelves[2]`
+    /// `shelves[2]`, `drawer.side`
     pub(super) fn placed(&mut self, node: Node<'s>) -> Option<PlacedRef> {
         let span = node.span();
         let mut parts = node.parts();
         let name = parts.name()?;
-        let index = match parts.take(Rule::index) {
-            Some(node) => Some(self.expr(node)?),
+        let index = self.index(&mut parts)?;
+        let mut inner = Vec::new();
+        while let Some(node) = parts.take(Rule::inner) {
+            let mut parts = node.parts();
+            inner.push(InnerRef {
+                name: parts.value()?.parts().name()?,
+                index: self.index(&mut parts)?,
+            });
+        }
+        Some(PlacedRef {
+            name,
+            index,
+            inner,
+            span,
+        })
+    }
+
+    /// `[2]`, if that is the next part.
+    #[expect(clippy::option_option, reason = "absent and faulty are two things")]
+    fn index(&mut self, parts: &mut Parts<'s>) -> Option<Option<crate::syntax::tree::Expr>> {
+        match parts.take(Rule::index) {
+            Some(node) => self.expr(node).map(Some),
+            None => Some(None),
+        }
+    }
+
+    /// `subassembly name(…) "…" { … }`
+    pub(super) fn subassembly(&mut self, item: &Item) -> Option<Subassembly> {
+        let head = self.head(Rule::only_subassembly_head, item, Opening::Subassembly);
+        let statements = self.inner_statements(item);
+        let mut head = head?;
+        let name = head.name()?;
+        let mut formals = Vec::new();
+        if let Some(node) = head.take(Rule::formals) {
+            let mut list = node.parts();
+            while let Some(node) = list.take(Rule::formal) {
+                formals.push(self.formal(node)?);
+            }
+        }
+        Some(Subassembly {
+            name,
+            formals,
+            title: self.optional_text(&mut head),
+            statements,
+            span: self.span(&item.whole()),
+        })
+    }
+
+    fn formal(&mut self, node: Node<'s>) -> Option<Formal> {
+        let span = node.span();
+        let mut parts = node.parts();
+        let (name, kind) = (parts.name()?, parts.name()?);
+        let preset = self.optional(&mut parts, Rule::preset)?;
+        let range = match parts.take(Rule::range) {
             None => None,
+            Some(range) => {
+                let mut range = range.parts();
+                Some((self.next_expr(&mut range)?, self.next_expr(&mut range)?))
+            }
         };
-        Some(PlacedRef { name, index, span })
+        Some(Formal {
+            name,
+            kind,
+            preset,
+            range,
+            span,
+        })
+    }
+
+    /// The statements of a block; one that does not belong there has a finding.
+    pub(super) fn inner_statements(&mut self, item: &Item) -> Vec<Statement> {
+        let mut statements = Vec::new();
+        for inner in item.block.iter().flat_map(|block| &block.items) {
+            let word = self.source.word(inner.head.start);
+            if inner.spoiled || BlockKind::Subassembly.form(word).is_some() {
+                statements.extend(lower::statement(self, inner));
+            } else {
+                let kind = BlockKind::Subassembly;
+                let finding = recover::unknown_line(self.source, &inner.head, kind);
+                self.report(finding);
+            }
+        }
+        statements
     }
 }

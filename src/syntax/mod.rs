@@ -30,6 +30,7 @@ mod texts;
 mod token;
 pub mod tree;
 mod tree_part;
+mod tree_place;
 mod words;
 
 use crate::finding::{Findings, Outcome};

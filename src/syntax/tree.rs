@@ -3,6 +3,9 @@
 pub use super::tree_part::{
     HoleGrid, Offset, OutlinePiece, Part, PartLine, PartLineKind, SizeExpr,
 };
+pub use super::tree_place::{
+    Formal, Given, InnerRef, Place, PlaceLine, PlaceLineKind, PlacedRef, Repeat, Subassembly,
+};
 use crate::source::{Span, Spanned};
 use crate::units::{Number, Quantity};
 
@@ -18,6 +21,22 @@ pub struct Tree {
     pub statements: Vec<Statement>,
     /// The whole file.
     pub span: Span,
+}
+
+impl Tree {
+    /// Where sub-assemblies are described.
+    pub fn described(&self) -> Vec<Span> {
+        let statements = self.statements.iter();
+        statements
+            .filter_map(|statement| {
+                if let Statement::Subassembly(it) = statement {
+                    Some(it.span)
+                } else {
+                    None
+                }
+            })
+            .collect()
+    }
 }
 
 /// A top-level statement.
@@ -53,6 +72,8 @@ pub enum Statement {
     Supply(Supply),
     /// `continuous a, b, c along grain`
     Continuous(Continuous),
+    /// `subassembly name(…) { … }`
+    Subassembly(Subassembly),
 }
 
 /// `continuous upper, middle, lower along grain`
@@ -342,84 +363,6 @@ pub enum MaterialSetting {
     Sawn(Name),
     /// `allow H002 because "…"`
     Allow(Allow),
-}
-
-/// `place name[i in 1..count] = part mirrored { … }`
-#[derive(Clone, Debug, PartialEq)]
-pub struct Place {
-    /// Its name.
-    pub name: Name,
-    /// `[i in first..last]`
-    pub repeat: Option<Repeat>,
-    /// The part placed.
-    pub part: Name,
-    /// Where the word `mirrored` stands, if it does.
-    pub mirrored: Option<Span>,
-    /// Orientation and location.
-    pub lines: Vec<PlaceLine>,
-    /// The whole statement.
-    pub span: Span,
-}
-
-/// `[i in first..last]`
-#[derive(Clone, Debug, PartialEq)]
-pub struct Repeat {
-    /// The counting name.
-    pub index: Name,
-    /// First value.
-    pub first: Expr,
-    /// Last value, included.
-    pub last: Expr,
-}
-
-/// A line of a placement.
-#[derive(Clone, Debug, PartialEq)]
-pub struct PlaceLine {
-    /// What it says.
-    pub kind: PlaceLineKind,
-    /// Where.
-    pub span: Span,
-}
-
-/// What a line of a placement says.
-#[derive(Clone, Debug, PartialEq)]
-pub enum PlaceLineKind {
-    /// `length up`, `width back`: where an axis of the part runs.
-    Runs {
-        /// `length` or `width` or `thickness`.
-        axis: Name,
-        /// A direction.
-        direction: Name,
-    },
-    /// `left at left.right`: where a face of the part is.
-    At {
-        /// `left`, `right`, `front`, `back`, `bottom` or `top`.
-        face: Name,
-        /// Where it is.
-        position: Expr,
-    },
-    /// `centre across at 450 mm`: where the middle of the part is.
-    Centre {
-        /// `across`, `deep` or `high`.
-        axis: Name,
-        /// Where it is.
-        position: Expr,
-    },
-    /// `removable`: held by its place alone, taken out in use.
-    Removable,
-    /// `allow F002 because "…"`
-    Allow(Allow),
-}
-
-/// A placed part or all of a repeated one: `left`, `shelves`, `shelves[2]`.
-#[derive(Clone, Debug, PartialEq)]
-pub struct PlacedRef {
-    /// Its name.
-    pub name: Name,
-    /// Which of a repeated one.
-    pub index: Option<Expr>,
-    /// Where.
-    pub span: Span,
 }
 
 /// `join a, b to c by kind using hardware { … }`

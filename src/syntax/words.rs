@@ -23,10 +23,11 @@ pub(super) enum Opening {
     Hold,
     Supply,
     Continuous,
+    Subassembly,
 }
 
 impl Opening {
-    pub(super) const ALL: [Self; 15] = [
+    pub(super) const ALL: [Self; 16] = [
         Self::Plan,
         Self::Param,
         Self::Let,
@@ -42,6 +43,7 @@ impl Opening {
         Self::Hold,
         Self::Supply,
         Self::Continuous,
+        Self::Subassembly,
     ];
 
     /// The word it begins with.
@@ -62,6 +64,7 @@ impl Opening {
             Self::Hold => "hold",
             Self::Supply => "supply",
             Self::Continuous => "continuous",
+            Self::Subassembly => "subassembly",
         }
     }
 
@@ -83,6 +86,9 @@ impl Opening {
             Self::Hold => HOLD,
             Self::Continuous => "continuous upper, middle, lower along grain",
             Self::Supply => r#"supply oil is oil "Hard oil 0.75 l" { … }"#,
+            Self::Subassembly => {
+                r#"subassembly drawer(depth: length, box: material) "Drawer" { … }"#
+            }
         }
     }
 
@@ -97,6 +103,7 @@ impl Opening {
             Self::Hardware => Some(BlockKind::Hardware),
             Self::Step => Some(BlockKind::Step),
             Self::Supply => Some(BlockKind::Supply),
+            Self::Subassembly => Some(BlockKind::Subassembly),
             Self::Param
             | Self::Let
             | Self::Require
@@ -134,6 +141,8 @@ pub(super) enum BlockKind {
     Hardware,
     Supply,
     Step,
+    /// Statements of its own.
+    Subassembly,
 }
 
 /// A line's first word and an example of the line.
@@ -214,6 +223,22 @@ const PART: &[Line] = &[
     ("band", "band near, far with tape"),
     ALLOW,
 ];
+/// The statements that a sub-assembly may hold.
+const SUBASSEMBLY: &[Line] = &[
+    ("let", Opening::Let.form()),
+    ("material", Opening::Material.form()),
+    ("part", Opening::Part.form()),
+    ("place", Opening::Place.form()),
+    ("join", Opening::Join.form()),
+    ("hardware", Opening::Hardware.form()),
+    ("step", Opening::Step.form()),
+    ("require", Opening::Require.form()),
+    ("load", Opening::Load.form()),
+    ("clearance", Opening::Clearance.form()),
+    ("hold", Opening::Hold.form()),
+    ("supply", Opening::Supply.form()),
+    ("continuous", Opening::Continuous.form()),
+];
 const HOLE: &str = "hole on face diameter 20 mm depth 12 mm at 40 mm from foot, 30 mm from near";
 const HOLES: &str = "holes on face diameter 5 mm depth 12 mm grid 2 by 14 pitch 224 mm by 32 mm \
                      at 38 mm from near, 96 mm from foot";
@@ -288,7 +313,7 @@ const STEP: &[Line] = &[
 ];
 
 impl BlockKind {
-    pub(super) const ALL: [Self; 9] = [
+    pub(super) const ALL: [Self; 10] = [
         Self::Plan,
         Self::Material,
         Self::Part,
@@ -298,6 +323,7 @@ impl BlockKind {
         Self::Hardware,
         Self::Supply,
         Self::Step,
+        Self::Subassembly,
     ];
 
     /// Its lines.
@@ -312,6 +338,7 @@ impl BlockKind {
             Self::Hardware => HARDWARE,
             Self::Supply => SUPPLY,
             Self::Step => STEP,
+            Self::Subassembly => SUBASSEMBLY,
         }
     }
 
@@ -327,6 +354,7 @@ impl BlockKind {
             Self::Hardware => "an item of hardware",
             Self::Supply => "a supply",
             Self::Step => "a step",
+            Self::Subassembly => "a sub-assembly",
         }
     }
 
@@ -347,6 +375,11 @@ impl BlockKind {
 /// True for a word that begins a statement.
 pub(super) fn is_statement(word: &str) -> bool {
     Opening::of(word).is_some()
+}
+
+/// True for a word whose block holds statements, not lines.
+pub(super) fn holds_statements(word: &str) -> bool {
+    Opening::of(word).and_then(Opening::block) == Some(BlockKind::Subassembly)
 }
 
 /// True for a word that begins a statement or a line of any block.

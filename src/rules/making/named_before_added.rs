@@ -53,9 +53,10 @@ pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
         for piece in step.says.iter().flat_map(|text| &text.pieces) {
             let part = match piece {
                 WordingPiece::Part(part, _) => *part,
-                WordingPiece::Plain(_) | WordingPiece::Length(_) | WordingPiece::Value(_) => {
-                    continue;
-                }
+                WordingPiece::Plain(_)
+                | WordingPiece::Length(_)
+                | WordingPiece::Value(_)
+                | WordingPiece::Whole(..) => continue,
             };
             let comes = facts.build.placed.iter().filter(|one| one.part == part);
             let Some(later) = comes.filter_map(|one| one.step).min() else {

@@ -1,10 +1,14 @@
 //! A part never comes in.
 
+use std::collections::BTreeSet;
+
+use crate::build::InstanceId;
 use crate::finding::{Finding, Findings, finding_pages};
 use crate::rules::Facts;
 
 finding_pages! {
-    /// A placed part is added by no step.
+    /// A placed part is added by no step, or a sub-assembly that is put together in steps of its own
+    /// never comes into the build.
     ///
     /// ```wright,bad
     /// plan "Box" { revision "A" on 2026-01-15 }
@@ -25,19 +29,25 @@ finding_pages! {
     C002 PART_NEVER_ADDED Error "a part is never added" "the reader is left with a part and no word about it";
 }
 
-/// Looks for pieces without a step.
+/// Looks for pieces and sub-assemblies without a step.
 pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
-    for piece in facts
-        .build
-        .placed
-        .iter()
-        .filter(|piece| piece.step.is_none())
-    {
-        let message = format!("no step adds `{}`", piece.name);
+    let mut told: BTreeSet<InstanceId> = BTreeSet::new();
+    for piece in &facts.build.placed {
+        let Some(level) = piece.comings.iter().position(|it| it.step.is_none()) else {
+            continue;
+        };
+        // A sub-assembly that never comes in is told once, and not piece by piece.
+        let whole = piece.comings.get(level + 1).and_then(|it| it.into);
+        let whole = whole.and_then(|id| Some((id, facts.build.instances.get(id.0)?)));
+        let (name, span) = match whole {
+            Some((id, _)) if !told.insert(id) => continue,
+            Some((_, it)) => (&it.name, it.span),
+            None => (&piece.name, piece.span),
+        };
+        let message = format!("no step adds `{name}`");
         findings.push(
-            Finding::new(&PART_NEVER_ADDED, piece.span, message).remedy(format!(
-                "write `add {}` in the step in which it comes in",
-                piece.name
+            Finding::new(&PART_NEVER_ADDED, span, message).remedy(format!(
+                "write `add {name}` in the step in which it comes in"
             )),
         );
     }

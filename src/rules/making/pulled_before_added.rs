@@ -40,7 +40,8 @@ pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
             let Some(piece) = facts.build.piece(pull.piece) else {
                 continue;
             };
-            let Some(comes) = piece.step.filter(|comes| *comes != index) else {
+            let comes = facts.build.comes(pull.piece, facts.build.shown_in(step));
+            let Some(comes) = comes.filter(|comes| *comes != index) else {
                 continue;
             };
             let when = if comes > index { "later" } else { "earlier" };

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::build::PlacedId;
+use crate::build::{GroupId, PlacedId};
 use crate::finding::{Finding, Findings, finding_pages};
 use crate::rules::Facts;
 use crate::source::Span;
@@ -33,10 +33,11 @@ finding_pages! {
 
 /// Follows the steps and remembers what is there.
 pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
-    let mut added: BTreeMap<PlacedId, Span> = BTreeMap::new();
+    // A piece comes into its sub-assembly, and with that into the build.
+    let mut added: BTreeMap<(PlacedId, Option<GroupId>), Span> = BTreeMap::new();
     for step in &facts.model.steps {
         for (piece, span) in &step.adds {
-            let Some(first) = added.insert(*piece, *span) else {
+            let Some(first) = added.insert((*piece, step.group), *span) else {
                 continue;
             };
             let name = facts.build.piece(*piece).map_or("", |piece| &piece.name);

@@ -43,15 +43,26 @@ finding_pages! {
 pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
     let build = facts.build;
     // One part of the source may be made in several forms: the first of them to come in counts.
-    let mut first: BTreeMap<Span, (usize, usize)> = BTreeMap::new();
+    // Parts of a sub-assembly are described apart from the plan's, and compared among themselves.
+    let mut first: BTreeMap<(Option<Span>, Span), (usize, usize)> = BTreeMap::new();
     for piece in &build.placed {
         if let (Some(step), Some(part)) = (piece.step, build.part(piece.part)) {
-            let known = first.entry(part.span).or_insert((piece.part.0, step));
+            let group = piece
+                .within
+                .and_then(|id| Some(build.instances.get(id.0)?.group));
+            let described = group.and_then(|id| Some(build.groups.get(id.0)?.span));
+            let known = first
+                .entry((described, part.span))
+                .or_insert((piece.part.0, step));
             *known = (known.0.min(piece.part.0), known.1.min(step));
         }
     }
     let mut latest: Option<(usize, usize)> = None;
-    for (index, step) in first.into_values() {
+    let mut of = None;
+    for ((described, _), (index, step)) in first {
+        if of != described {
+            (of, latest) = (described, None);
+        }
         match latest {
             Some((before, late)) if step < late => {
                 let (Some(part), Some(other)) = (build.parts.get(index), build.parts.get(before))
