@@ -13,6 +13,7 @@ pub mod export;
 pub mod finding;
 pub mod geometry;
 pub mod model;
+pub mod options;
 pub mod page;
 pub mod pdf;
 pub mod road;

@@ -5,21 +5,24 @@
 
 use std::collections::BTreeMap;
 
+use rayon::iter::{IntoParallelRefIterator, ParallelIterator};
+
 use crate::behaviour::{self, Behaviour};
 use crate::build::{self, Build, Paper};
 use crate::caution::{self, Cautions};
 use crate::display::Figure;
 use crate::document::{self, Stages, Templates, tree::Document};
 use crate::drawing;
-use crate::finding::{Findings, Outcome};
-use crate::model::{self, Load, Overrides};
+use crate::finding::{Finding, Findings, Outcome};
+use crate::model::{self, Load, Overrides, PlanOption};
+use crate::options::{self, Changes, OptionChanges, Selected, Selection};
 use crate::page;
 use crate::pdf;
 use crate::rules::{self, Allowed, Facts, SoundBuild};
 use crate::solid::{self, Solids};
 use crate::source::{FileId, Sources};
 use crate::stock::{self, Stock};
-use crate::syntax;
+use crate::syntax::{self, tree::Tree};
 use crate::text::Fonts;
 
 /// A source that was read, worked out and checked; sound where no error was found.
@@ -31,6 +34,10 @@ pub struct Checked {
     pub solids: Solids,
     /// Its cut list, layouts and purchases.
     pub stock: Stock,
+    /// What there is to choose, and what is chosen.
+    pub options: Vec<PlanOption>,
+    /// What other choices change; empty where they were not checked.
+    pub changes: Vec<OptionChanges>,
     /// What it is meant to carry.
     pub loads: Vec<Load>,
     /// What it weighs, how far it bends and moves.
@@ -41,13 +48,148 @@ pub struct Checked {
     pub allowed: Vec<Allowed>,
 }
 
+impl Checked {
+    /// What is compared with other selections; none where the build is not sound.
+    fn selected(&self) -> Option<Selected<'_>> {
+        Some(Selected {
+            build: self.sound.as_ref()?.build(),
+            stock: &self.stock,
+            behaviour: &self.behaviour,
+            cautions: &self.cautions,
+        })
+    }
+}
+
 /// Kinds of finding of the model that may be consequences of a line that could not be read.
 const HANGS_ON_OTHERS: [&str; 7] = ["N001", "N002", "N007", "N012", "N015", "N017", "N018"];
 
-/// Reads, works out and checks a source: everything before the first figure.
+/// Reads, works out and checks a source in the selection that `overrides` make: everything before
+/// the first figure.
 pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<Checked> {
+    check_tree(&syntax::parse(sources, file), overrides)
+}
+
+/// Checks a source as [`check`] does, and what it would be with every other choice: all selections
+/// of its options, or so many that any two choices meet.
+///
+/// What is found in another selection alone says in which. What seems not to be needed may be
+/// needed there, and is told only where it is needed nowhere.
+pub fn check_choices(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<Checked> {
     let tree = syntax::parse(sources, file);
-    let mut findings = tree.findings;
+    let mut own = check_tree(&tree, overrides);
+    let options = own.value.options.clone();
+    if options.is_empty() {
+        return own;
+    }
+    let others: Vec<Selection> = options::combinations(&options).split_off(1);
+    let checked: Vec<Outcome<Checked>> = others
+        .par_iter()
+        .map(|selection| check_tree(&tree, &selecting(&options, selection, overrides)))
+        .collect();
+    let needed = |finding: &Finding| {
+        UNNEEDED.contains(&finding.page.code)
+            && !checked
+                .iter()
+                .all(|other| is_among(finding, &other.findings))
+    };
+    let mut findings = Findings::new();
+    for finding in own.findings.iter().filter(|finding| !needed(finding)) {
+        findings.push(finding.clone());
+    }
+    let mut told = own.findings.clone();
+    for (selection, other) in others.iter().zip(&checked) {
+        for finding in other.findings.iter() {
+            if !UNNEEDED.contains(&finding.page.code) && !is_among(finding, &told) {
+                told.push(finding.clone());
+                findings.push(in_selection(finding.clone(), &options, selection));
+            }
+        }
+    }
+    own.value.changes = what_choices_change(&own.value, &others, &checked);
+    if findings.has_errors() {
+        own.value.sound = None;
+    }
+    Outcome {
+        value: own.value,
+        findings: findings.sorted(),
+    }
+}
+
+/// Codes of what is declared or allowed and not needed.
+const UNNEEDED: [&str; 2] = ["R002", "R004"];
+
+fn is_among(finding: &Finding, others: &Findings) -> bool {
+    others.iter().any(|other| {
+        other.page.code == finding.page.code
+            && other.span == finding.span
+            && other.message == finding.message
+    })
+}
+
+/// The finding, with the choices that it is found with.
+fn in_selection(finding: Finding, options: &[PlanOption], selection: &Selection) -> Finding {
+    let mut finding = finding;
+    for (option, choice) in options.iter().zip(selection) {
+        if *choice != option.chosen
+            && let Some(choice) = option.choices.get(*choice)
+        {
+            let text = format!("with the choice `{}` of `{}`", choice.name, option.name);
+            finding = finding.related(choice.span, text);
+        }
+    }
+    finding
+}
+
+/// The overrides that take a selection.
+fn selecting(options: &[PlanOption], selection: &Selection, overrides: &Overrides) -> Overrides {
+    let mut selecting = overrides.clone();
+    for (option, choice) in options.iter().zip(selection) {
+        if let Some(choice) = option.choices.get(*choice) {
+            let (name, choice) = (option.name.clone(), choice.name.clone());
+            selecting.choices.insert(name, choice);
+        }
+    }
+    selecting
+}
+
+/// What each choice changes that is not taken, all others as they are.
+fn what_choices_change(
+    own: &Checked,
+    others: &[Selection],
+    checked: &[Outcome<Checked>],
+) -> Vec<OptionChanges> {
+    let Some(before) = own.selected() else {
+        return Vec::new();
+    };
+    let taken: Selection = own.options.iter().map(|option| option.chosen).collect();
+    let of = |place: usize, choice: usize| -> Option<Changes> {
+        let wanted = |one: &Selection| {
+            let all = one.iter().zip(&taken).enumerate();
+            all.fold(true, |fits, (number, (a, b))| {
+                fits && if number == place {
+                    *a == choice
+                } else {
+                    a == b
+                }
+            })
+        };
+        let number = others.iter().position(wanted)?;
+        let after = checked.get(number)?.value.selected()?;
+        Some(options::changes(&before, &after))
+    };
+    let all = own.options.iter().enumerate();
+    all.map(|(place, option)| OptionChanges {
+        option: option.clone(),
+        changes: (0..option.choices.len())
+            .map(|choice| of(place, choice))
+            .collect(),
+    })
+    .collect()
+}
+
+/// Works out and checks a tree.
+fn check_tree(tree: &Outcome<Tree>, overrides: &Overrides) -> Outcome<Checked> {
+    let mut findings = tree.findings.clone();
     let model = model::resolve(&tree.value, overrides);
     if findings.has_errors() {
         // A line that could not be read declares nothing: whatever is missing may stand in it.
@@ -93,6 +235,8 @@ pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<
         sound: sound.value.filter(|_| !findings.has_errors()),
         solids: solids.value,
         stock: stock.value,
+        options: model.value.options.clone(),
+        changes: Vec::new(),
         loads: model.value.loads.clone(),
         behaviour,
         cautions,
@@ -125,6 +269,7 @@ pub fn compose(
         loads: &checked.loads,
         behaviour: &checked.behaviour,
         allowed: &checked.allowed,
+        options: &checked.changes,
     };
     document::compose(stages, figures, templates)
 }

@@ -19,6 +19,7 @@ mod generate;
 mod joints;
 mod language;
 mod model;
+mod options;
 mod paper;
 mod readme;
 mod road;

@@ -28,7 +28,7 @@ fn rust_files(folder: &Path) -> Vec<PathBuf> {
 /// The ground floor, then the road: a room may use what stands before it, and itself.
 ///
 /// `finding` is on the ground floor, but its catalogue names the pages of every room.
-const ROOMS: [&str; 22] = [
+const ROOMS: [&str; 23] = [
     "units",
     "wood",
     "geometry",
@@ -44,6 +44,7 @@ const ROOMS: [&str; 22] = [
     "export",
     "behaviour",
     "caution",
+    "options",
     "rules",
     "drawing",
     "document",

@@ -58,6 +58,7 @@ pub(super) fn assemble(model: &Model) -> Outcome<Build> {
                 .map(|piece| piece.place)
                 .collect::<Vec<_>>(),
         ),
+        options: model.options.clone(),
         groups: model.groups.clone(),
         instances: model.instances.clone(),
         joints,

@@ -6,7 +6,8 @@ use crate::geometry::{Direction, Handedness, Interval, Orientation};
 use crate::model::{Band, Feature, Material, MaterialId, PartId};
 pub use crate::model::{
     Group, GroupId, Hardware, HardwareId, HardwareKind, Instance, InstanceId, JointKind, Paper,
-    PlacedId, PlanHead, Projection, Pull, Revision, SignalWord, Supply, SupplyId, SupplyKind, User,
+    PlacedId, PlanChoice, PlanHead, PlanOption, Projection, Pull, Revision, SignalWord, Supply,
+    SupplyId, SupplyKind, User,
 };
 use crate::source::{Span, Spanned};
 use crate::units::{Area, Length};
@@ -22,6 +23,8 @@ pub struct Build {
     pub parts: Vec<Part>,
     /// Every placed piece, by [`PlacedId`].
     pub placed: Vec<PlacedPart>,
+    /// What there is to choose, and what is chosen.
+    pub options: Vec<PlanOption>,
     /// Sub-assemblies that are made, by [`GroupId`].
     pub groups: Vec<Group>,
     /// Every placed sub-assembly, by [`InstanceId`].

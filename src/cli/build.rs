@@ -12,7 +12,7 @@ use crate::text::Fonts;
 /// Runs the command.
 pub(super) fn run(arguments: &BuildArguments) -> Exit {
     let mut sources = Sources::new();
-    let outcome = match check::checked(&arguments.source, &mut sources) {
+    let outcome = match check::checked_with_choices(&arguments.source, &mut sources) {
         Ok(outcome) => outcome,
         Err(findings) => {
             report(&findings, &sources);

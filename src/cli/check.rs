@@ -5,22 +5,40 @@ use super::{
 };
 use crate::finding::json::json;
 use crate::finding::{Findings, Outcome};
+use crate::model::Overrides;
 use crate::road::{self, Checked};
-use crate::source::Sources;
+use crate::source::{FileId, Sources};
 use crate::syntax;
 
-/// Reads and checks a source; an exit where the file could not even be read.
+/// Reads and checks a source in the selection that is asked for; findings where the file could not
+/// even be read.
 pub(super) fn checked(
     arguments: &SourceArguments,
     sources: &mut Sources,
+) -> Result<Outcome<Checked>, Findings> {
+    checked_by(arguments, sources, road::check)
+}
+
+/// Reads and checks a source in all its selections.
+pub(super) fn checked_with_choices(
+    arguments: &SourceArguments,
+    sources: &mut Sources,
+) -> Result<Outcome<Checked>, Findings> {
+    checked_by(arguments, sources, road::check_choices)
+}
+
+fn checked_by(
+    arguments: &SourceArguments,
+    sources: &mut Sources,
+    check: fn(&Sources, FileId, &Overrides) -> Outcome<Checked>,
 ) -> Result<Outcome<Checked>, Findings> {
     let file = files::read(&arguments.file, sources).map_err(|finding| {
         let mut findings = Findings::new();
         findings.push(*finding);
         findings
     })?;
-    if arguments.set.is_empty() {
-        return Ok(road::check(sources, file, &Default::default()));
+    if arguments.set.is_empty() && arguments.choose.is_empty() {
+        return Ok(check(sources, file, &Overrides::default()));
     }
     let tree = syntax::parse(sources, file).value;
     let (values, findings) = overrides::overrides(arguments, &tree, sources);
@@ -30,13 +48,13 @@ pub(super) fn checked(
             findings,
         });
     }
-    Ok(road::check(sources, file, &values))
+    Ok(check(sources, file, &values))
 }
 
 /// Runs the command.
 pub(super) fn run(arguments: &CheckArguments) -> Exit {
     let mut sources = Sources::new();
-    let (value, findings, exit) = match checked(&arguments.source, &mut sources) {
+    let (value, findings, exit) = match checked_with_choices(&arguments.source, &mut sources) {
         Ok(outcome) => {
             let exit = if outcome.findings.has_errors() {
                 Exit::Errors

@@ -79,6 +79,9 @@ struct SourceArguments {
     /// Put another value in place of a param's or let's: `--set width=1000mm`
     #[arg(long = "set", value_name = "NAME=VALUE")]
     set: Vec<String>,
+    /// Take another choice of an option than the usual one: `--choose joint=dowels`
+    #[arg(long = "choose", value_name = "OPTION=CHOICE")]
+    choose: Vec<String>,
 }
 
 #[derive(Debug, Args)]

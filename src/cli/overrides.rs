@@ -39,7 +39,55 @@ pub(super) fn overrides(
             Err(faults) => findings.append(faults),
         }
     }
+    for choice in &arguments.choose {
+        match chosen(choice, tree) {
+            Ok((option, choice)) => {
+                overrides.choices.insert(option, choice);
+            }
+            Err(finding) => findings.push(*finding),
+        }
+    }
     (overrides, findings)
+}
+
+/// The names of an option of the source and of one of its choices.
+fn chosen(setting: &str, tree: &Tree) -> Result<(String, String), Box<Finding>> {
+    let told = |message: String, remedy: String| {
+        Box::new(Finding::new(&BAD_SETTING, Span::default(), message).remedy(remedy))
+    };
+    let form =
+        || "write `--choose joint=dowels` with the names of an option and a choice".to_owned();
+    let Some((option, choice)) = setting.split_once('=') else {
+        return Err(told(format!("`{setting}` has no `=`"), form()));
+    };
+    let (option, choice) = (option.trim(), choice.trim());
+    let options = || {
+        tree.statements.iter().filter_map(|statement| {
+            if let Statement::Choose(option) = statement {
+                Some(option)
+            } else {
+                None
+            }
+        })
+    };
+    let listed = |names: Vec<&str>| {
+        if names.is_empty() {
+            form()
+        } else {
+            format!("there are {}", names.join(", "))
+        }
+    };
+    let Some(found) = options().find(|known| known.name.value == option) else {
+        let names = options().map(|known| known.name.value.as_str()).collect();
+        let message = format!("the source has no option `{option}`");
+        return Err(told(message, listed(names)));
+    };
+    let mut choices = found.choices.iter().map(|known| known.name.value.as_str());
+    if choices.clone().any(|known| known == choice) {
+        return Ok((option.to_owned(), choice.to_owned()));
+    }
+    let message = format!("the option `{option}` has no choice `{choice}`");
+    Err(told(message, listed(choices.by_ref().collect())))
 }
 
 fn bad(message: String) -> Finding {
@@ -64,6 +112,7 @@ fn declares(tree: &Tree, name: &str) -> bool {
         | Statement::Continuous(_)
         | Statement::Supply(_)
         | Statement::Subassembly(_)
+        | Statement::Choose(_)
         | Statement::Require(_) => false,
     })
 }

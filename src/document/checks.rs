@@ -37,6 +37,7 @@ fn composed(build: &Build, templates: &Templates) -> Outcome<Document> {
         cautions: &cautions,
         loads: &[],
         behaviour: &behaviour,
+        options: &[],
         allowed: &[],
     };
     compose(stages, figures(), templates)
@@ -430,6 +431,7 @@ fn a_figure_that_is_not_there_is_found_and_left_out() {
         cautions: &cautions,
         loads: &[],
         behaviour: &Behaviour::default(),
+        options: &[],
         allowed: &[],
     };
     let outcome = compose(stages, some, &Templates::shipped());

@@ -13,20 +13,22 @@ use super::final_checks::FinalChecks;
 use super::hardware::HardwareRow;
 use super::layouts::MaterialLayouts;
 use super::measure::Measure;
+use super::options::OptionText;
 use super::parts::DrawnPart;
 use super::read_first::ReadFirst;
 use super::steps::StepText;
 use super::sums::OpenSum;
 use super::tools::ToolGroup;
 use super::{
-    Stages, buy, cover, cut_list, drilling, figures, final_checks, hardware, layouts, parts,
-    read_first, steps, sums, tools,
+    Stages, buy, cover, cut_list, drilling, figures, final_checks, hardware, layouts, options,
+    parts, read_first, steps, sums, tools,
 };
 use crate::behaviour::Behaviour;
 use crate::build::{Build, Revision};
 use crate::caution::{Cautions, Occasion};
 use crate::display::Figure;
 use crate::model::Load;
+use crate::options::OptionChanges;
 use crate::rules::Allowed;
 use crate::stock::Stock;
 use crate::units::{Length, Precision};
@@ -47,6 +49,8 @@ pub(super) struct Facts<'a> {
     pub(super) behaviour: &'a Behaviour,
     /// What was found in it and is meant to be so.
     pub(super) allowed: &'a [Allowed],
+    /// What other choices change.
+    pub(super) options: &'a [OptionChanges],
 }
 
 impl<'a> Facts<'a> {
@@ -60,6 +64,7 @@ impl<'a> Facts<'a> {
             loads: stages.loads,
             behaviour: stages.behaviour,
             allowed: stages.allowed,
+            options: stages.options,
         }
     }
 
@@ -104,6 +109,7 @@ pub(super) struct PlanContext {
     build_figures: BuildFigures,
     steps: Vec<StepText>,
     final_checks: FinalChecks,
+    options: Vec<OptionText>,
     revisions: Vec<Revision>,
 }
 
@@ -126,6 +132,7 @@ impl PlanContext {
             build_figures: figures::of(facts),
             steps: steps::of(facts),
             final_checks: final_checks::of(facts),
+            options: options::of(facts),
             revisions: facts.build.plan.revisions.clone(),
         }
     }

@@ -24,6 +24,7 @@ mod layouts;
 mod locate;
 mod markup;
 mod measure;
+mod options;
 mod parts;
 mod read_first;
 mod references;
@@ -46,6 +47,7 @@ use crate::caution::Cautions;
 use crate::display::Figure;
 use crate::finding::{Findings, Outcome};
 use crate::model::Load;
+use crate::options::OptionChanges;
 use crate::rules::Allowed;
 use crate::stock::Stock;
 use context::{Facts, PlanContext};
@@ -66,6 +68,8 @@ pub struct Stages<'a> {
     pub behaviour: &'a Behaviour,
     /// What was found in it and is meant to be so.
     pub allowed: &'a [Allowed],
+    /// What other choices change.
+    pub options: &'a [OptionChanges],
 }
 
 /// The document of a plan.

@@ -25,6 +25,7 @@ const SHIPPED: &[(&str, &str)] = shipped![
     "layouts.xml.j2",
     "parts.xml.j2",
     "hardware.xml.j2",
+    "options.xml.j2",
     "overview.xml.j2",
     "steps.xml.j2",
     "final-checks.xml.j2",

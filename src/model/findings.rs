@@ -326,4 +326,28 @@ finding_pages! {
     ///
     /// Source: the language itself.
     N019 SELF_HOLDING Error "a sub-assembly holds itself" "nobody can build a box that holds one more of itself without end";
+
+    /// An option has one choice or none, or not exactly one that is usual.
+    ///
+    /// A plan is made for a selection. Where nothing is said of an option, its `default` is taken.
+    ///
+    /// ```wright,bad
+    /// plan "Stool" { revision "A" on 2026-01-15 }
+    /// option height "Seat height" {
+    ///     choice low  "Low"  { let high = 420 mm }
+    ///     choice tall "Tall" { let high = 450 mm }
+    /// }
+    /// require high > 400 mm
+    /// ```
+    /// ```wright,good
+    /// plan "Stool" { revision "A" on 2026-01-15 }
+    /// option height "Seat height" {
+    ///     choice low  "Low"  default { let high = 420 mm }
+    ///     choice tall "Tall"         { let high = 450 mm }
+    /// }
+    /// require high > 400 mm
+    /// ```
+    ///
+    /// Source: the language itself.
+    N020 CHOICES Error "an option without its choices" "the reader who says nothing would get a plan by chance";
 }

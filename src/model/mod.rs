@@ -6,6 +6,7 @@
 //!
 //! It knows nothing of contacts, of what joints cut, or of steps' order: that is the build.
 
+mod choices;
 mod describe;
 mod design;
 mod ends;
@@ -42,6 +43,7 @@ use crate::source::Spanned;
 use crate::syntax::tree::{Expr, Tree};
 use crate::units::Quantity;
 
+pub use choices::{PlanChoice, PlanOption};
 pub use feature::plane_axes;
 pub use grid::ProofTriangle;
 pub use groups::{Group, GroupId, Instance, InstanceId};
@@ -77,6 +79,8 @@ pub struct Model {
     pub supplies: Vec<Supply>,
     /// Placed pieces, by [`PlacedId`].
     pub placements: Vec<Placement>,
+    /// What there is to choose, and what is chosen.
+    pub options: Vec<PlanOption>,
     /// Sub-assemblies that are made, by [`GroupId`].
     pub groups: Vec<Group>,
     /// Every placed sub-assembly, by [`InstanceId`].

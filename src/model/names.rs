@@ -7,7 +7,7 @@ use super::scopes::{Scope, ScopeId};
 use crate::finding::{Finding, Findings};
 use crate::syntax::tree::{
     Clearance, Continuous, Formal, Hardware, Hold, Join, Let, Load, Material, Name, Param, Part,
-    Place, PlanBlock, Require, Statement, Step, Subassembly, Supply, Tree,
+    Place, PlanBlock, Require, Statement, Step, Subassembly, Supply,
 };
 
 /// The statements of one kind, each with the scope it stands in, in the order in which the scopes
@@ -103,11 +103,11 @@ impl Declared {
 }
 
 impl<'t> Declarations<'t> {
-    /// Sorts the statements of a tree; a name that is declared twice keeps its first meaning.
-    pub(super) fn collect(tree: &'t Tree, findings: &mut Findings) -> Self {
+    /// Sorts the statements of a plan; a name that is declared twice keeps its first meaning.
+    pub(super) fn collect(statements: &[&'t Statement], findings: &mut Findings) -> Self {
         let all = Self::default();
         let plan = all.open(Scope::default());
-        for finding in all.declare_all(plan, &tree.statements) {
+        for finding in all.declare_all(plan, statements.iter().copied()) {
             findings.push(finding);
         }
         all
@@ -121,7 +121,11 @@ impl<'t> Declarations<'t> {
     }
 
     /// Declares the statements of a scope, and tells of names that are there twice.
-    pub(super) fn declare_all(&self, scope: ScopeId, statements: &'t [Statement]) -> Vec<Finding> {
+    pub(super) fn declare_all(
+        &self,
+        scope: ScopeId,
+        statements: impl IntoIterator<Item = &'t Statement>,
+    ) -> Vec<Finding> {
         let mut told = Vec::new();
         for statement in statements {
             let declared = match statement {
@@ -156,7 +160,8 @@ impl<'t> Declarations<'t> {
                 | Statement::Load(_)
                 | Statement::Clearance(_)
                 | Statement::Hold(_)
-                | Statement::Continuous(_) => {
+                | Statement::Continuous(_)
+                | Statement::Choose(_) => {
                     self.push_nameless(statement, scope);
                     None
                 }
@@ -191,7 +196,8 @@ impl<'t> Declarations<'t> {
             | Statement::Hardware(_)
             | Statement::Supply(_)
             | Statement::Place(_)
-            | Statement::Subassembly(_) => {}
+            | Statement::Subassembly(_)
+            | Statement::Choose(_) => {}
         }
     }
 

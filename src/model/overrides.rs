@@ -12,6 +12,8 @@ use crate::units::{Length, Quantity};
 pub struct Overrides {
     /// Values of params and lets, by name.
     pub values: BTreeMap<String, Quantity>,
+    /// What is chosen, by the names of option and choice.
+    pub choices: BTreeMap<String, String>,
     /// Thicknesses of sheets and boards, by the material's name: the sheet at hand measures
     /// 17.5 mm.
     pub thicknesses: BTreeMap<String, Length>,

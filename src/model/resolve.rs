@@ -16,7 +16,7 @@ use super::scopes::ScopeId;
 use super::supply::{Supply, SupplyId};
 use super::uses::{Continuous, Load, allowances};
 use super::wording::PartNumbers;
-use super::{Model, Overrides};
+use super::{Model, Overrides, choices};
 use crate::finding::{Finding, Findings, Outcome};
 use crate::geometry::{Axis, PartAxis};
 use crate::source::Span;
@@ -54,12 +54,15 @@ impl PartNumbers for Numbers {
 /// Works out a whole tree.
 pub(super) fn resolve(tree: &Tree, overrides: &Overrides) -> Outcome<Model> {
     let mut findings = Findings::new();
-    let all = Declarations::collect(tree, &mut findings);
+    let options = choices::options(tree, &overrides.choices, &mut findings);
+    let statements = choices::chosen(tree, &overrides.choices);
+    let all = Declarations::collect(&statements, &mut findings);
     let evaluator = Evaluator::new(&all, overrides);
     evaluator.open_all();
     let mut numbers = Numbers::default();
     let mut model = Model {
         head: evaluator.head(tree.span),
+        options,
         ..Model::default()
     };
     evaluator.values();
@@ -89,7 +92,7 @@ pub(super) fn resolve(tree: &Tree, overrides: &Overrides) -> Outcome<Model> {
     model.loads = loads.into_iter().flatten().collect();
     model.clearances = each.once_of(&all.clearances, |clearance| evaluator.clearance(clearance));
     model.holds = each.once_of(&all.holds, |hold| evaluator.held(hold));
-    model.allowances = allowances(tree);
+    model.allowances = allowances(&statements, tree.span);
     model.idle = evaluator.idle();
     findings.append(evaluator.into_findings());
     Outcome {

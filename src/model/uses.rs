@@ -9,7 +9,7 @@ use crate::geometry::Axis;
 use crate::source::Span;
 use crate::syntax::tree::{
     self, Expr, HardwareSettingKind, JoinSettingKind, MaterialSetting, PartLineKind, PlaceLineKind,
-    PlanSetting, Statement, StepLineKind, SupplySettingKind, Tree,
+    PlanSetting, Statement, StepLineKind, SupplySettingKind,
 };
 use crate::units::{Dimension, Length};
 
@@ -158,14 +158,14 @@ impl Evaluator<'_> {
     }
 }
 
-/// Every `allow` line of a tree, with the statement it stands in; those of the plan block hold in
+/// Every `allow` line of some statements, with the statement it stands in; those of the plan block hold in
 /// the whole file.
-pub(super) fn allowances(tree: &Tree) -> Vec<Allowance> {
-    tree.statements
+pub(super) fn allowances(statements: &[&Statement], whole: Span) -> Vec<Allowance> {
+    statements
         .iter()
-        .flat_map(with_inner)
+        .flat_map(|statement| with_inner(statement))
         .flat_map(|statement| {
-            let (within, lines) = allow_lines(statement, tree.span);
+            let (within, lines) = allow_lines(statement, whole);
             lines.into_iter().map(move |allow| Allowance {
                 code: allow.code.value.clone(),
                 code_span: allow.code.span,
@@ -235,6 +235,7 @@ fn allow_lines(statement: &Statement, whole: Span) -> (Span, Vec<&tree::Allow>) 
         | Statement::Clearance(_)
         | Statement::Hold(_)
         | Statement::Continuous(_)
-        | Statement::Subassembly(_) => (whole, Vec::new()),
+        | Statement::Subassembly(_)
+        | Statement::Choose(_) => (whole, Vec::new()),
     }
 }

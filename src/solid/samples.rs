@@ -138,6 +138,7 @@ pub(crate) fn empty(title: &str) -> Build {
         ],
         parts: Vec::new(),
         placed: Vec::new(),
+        options: Vec::new(),
         groups: Vec::new(),
         instances: Vec::new(),
         joints: Vec::new(),

@@ -137,6 +137,7 @@ pub(crate) fn build_of(materials: Vec<Material>, parts: Vec<Part>) -> Build {
         materials,
         parts,
         placed: Vec::new(),
+        options: Vec::new(),
         groups: Vec::new(),
         instances: Vec::new(),
         joints: Vec::new(),

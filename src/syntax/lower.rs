@@ -229,6 +229,12 @@ pub(super) fn statement(reader: &mut Reader<'_>, item: &Item) -> Option<Statemen
             .map(|hold| Statement::Hold(Box::new(hold))),
         Opening::Continuous => reader.continuous(item).map(Statement::Continuous),
         Opening::Subassembly => reader.subassembly(item).map(Statement::Subassembly),
+        Opening::Option => reader.option(item).map(Statement::Choose),
+        Opening::Choice => {
+            let finding = recover::choice_alone(reader.source, &item.head);
+            reader.report(finding);
+            None
+        }
     }
 }
 
@@ -243,7 +249,10 @@ fn check_lines(reader: &mut Reader<'_>, item: &Item, opening: Opening) {
         Some(BlockKind::Hardware) => drop(reader.hardware_lines(item)),
         Some(BlockKind::Supply) => drop(reader.supply_lines(item)),
         Some(BlockKind::Step) => drop(reader.step_lines(item)),
-        Some(BlockKind::Subassembly) => drop(reader.inner_statements(item)),
+        Some(kind @ (BlockKind::Subassembly | BlockKind::Choice)) => {
+            drop(reader.inner_statements(item, kind));
+        }
+        Some(BlockKind::Option) => drop(reader.choices(item)),
         Some(BlockKind::Outline) | None => {}
     }
 }

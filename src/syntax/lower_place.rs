@@ -1,12 +1,12 @@
-//! Placements and sub-assemblies.
+//! Placements, sub-assemblies and options.
 
 use super::layout::Item;
 use super::lower::{self, Reader};
 use super::pairs::{Node, Parts, Rule};
 use super::recover;
 use super::tree::{
-    Formal, Given, InnerRef, Place, PlaceLine, PlaceLineKind, PlacedRef, Repeat, Statement,
-    Subassembly,
+    Choice, Formal, Given, InnerRef, OptionBlock, Place, PlaceLine, PlaceLineKind, PlacedRef,
+    Repeat, Statement, Subassembly,
 };
 use super::words::{BlockKind, Opening};
 
@@ -140,7 +140,7 @@ impl<'s> Reader<'s> {
     /// `subassembly name(…) "…" { … }`
     pub(super) fn subassembly(&mut self, item: &Item) -> Option<Subassembly> {
         let head = self.head(Rule::only_subassembly_head, item, Opening::Subassembly);
-        let statements = self.inner_statements(item);
+        let statements = self.inner_statements(item, BlockKind::Subassembly);
         let mut head = head?;
         let name = head.name()?;
         let mut formals = Vec::new();
@@ -181,18 +181,58 @@ impl<'s> Reader<'s> {
     }
 
     /// The statements of a block; one that does not belong there has a finding.
-    pub(super) fn inner_statements(&mut self, item: &Item) -> Vec<Statement> {
+    pub(super) fn inner_statements(&mut self, item: &Item, kind: BlockKind) -> Vec<Statement> {
         let mut statements = Vec::new();
         for inner in item.block.iter().flat_map(|block| &block.items) {
             let word = self.source.word(inner.head.start);
-            if inner.spoiled || BlockKind::Subassembly.form(word).is_some() {
+            if inner.spoiled || kind.form(word).is_some() {
                 statements.extend(lower::statement(self, inner));
             } else {
-                let kind = BlockKind::Subassembly;
                 let finding = recover::unknown_line(self.source, &inner.head, kind);
                 self.report(finding);
             }
         }
         statements
+    }
+
+    /// `option name "…" { choice … }`
+    pub(super) fn option(&mut self, item: &Item) -> Option<OptionBlock> {
+        let head = self.head(Rule::only_option_head, item, Opening::Option);
+        let choices = self.choices(item);
+        let mut head = head?;
+        Some(OptionBlock {
+            name: head.name()?,
+            title: self.next_text(&mut head)?,
+            choices,
+            span: self.span(&item.whole()),
+        })
+    }
+
+    /// The choices of an option.
+    pub(super) fn choices(&mut self, item: &Item) -> Vec<Choice> {
+        let mut choices = Vec::new();
+        for inner in item.block.iter().flat_map(|block| &block.items) {
+            let word = self.source.word(inner.head.start);
+            if Opening::of(word) == Some(Opening::Choice) {
+                choices.extend(self.choice(inner));
+            } else if !inner.spoiled {
+                let finding = recover::unknown_line(self.source, &inner.head, BlockKind::Option);
+                self.report(finding);
+            }
+        }
+        choices
+    }
+
+    fn choice(&mut self, item: &Item) -> Option<Choice> {
+        let head = self.head(Rule::only_choice_head, item, Opening::Choice);
+        let statements = self.inner_statements(item, BlockKind::Choice);
+        let mut head = head?;
+        Some(Choice {
+            name: head.name()?,
+            title: self.next_text(&mut head)?,
+            default: head.mark(Rule::kw_default),
+            statements,
+            span: self.span(&item.whole()),
+        })
     }
 }

@@ -297,7 +297,11 @@ pub(super) fn unknown_statement(source: Source<'_>, head: &Range<usize>) -> Find
         Some((wanted, _)) => {
             finding.edit(format!("did you mean `{wanted}`?"), span, wanted.to_owned())
         }
-        None => finding.remedy(format!("statements begin with {}", one_of(&statements))),
+        None => {
+            // A choice begins one only in an option.
+            let [listed @ .., _choice] = &statements;
+            finding.remedy(format!("statements begin with {}", one_of(listed)))
+        }
     }
 }
 
@@ -365,6 +369,17 @@ pub(super) fn missing_block(source: Source<'_>, head: &Range<usize>, opening: Op
     );
     Finding::new(&EXPECTED, end, message)
         .remedy(format!("write it like this: `{}`", opening.form()))
+}
+
+/// A choice outside of an option.
+pub(super) fn choice_alone(source: Source<'_>, head: &Range<usize>) -> Finding {
+    let word = source.span(head.start..head.start + "choice".len());
+    Finding::new(
+        &MISPLACED,
+        word,
+        "a choice stands in the block of an option",
+    )
+    .remedy(format!("write it like this: `{}`", Opening::Option.form()))
 }
 
 /// A block behind a statement or line that has none.

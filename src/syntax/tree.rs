@@ -4,7 +4,8 @@ pub use super::tree_part::{
     HoleGrid, Offset, OutlinePiece, Part, PartLine, PartLineKind, SizeExpr,
 };
 pub use super::tree_place::{
-    Formal, Given, InnerRef, Place, PlaceLine, PlaceLineKind, PlacedRef, Repeat, Subassembly,
+    Choice, Formal, Given, InnerRef, OptionBlock, Place, PlaceLine, PlaceLineKind, PlacedRef,
+    Repeat, Subassembly,
 };
 use crate::source::{Span, Spanned};
 use crate::units::{Number, Quantity};
@@ -74,6 +75,8 @@ pub enum Statement {
     Continuous(Continuous),
     /// `subassembly name(…) { … }`
     Subassembly(Subassembly),
+    /// `option name "…" { choice … }`
+    Choose(OptionBlock),
 }
 
 /// `continuous upper, middle, lower along grain`

@@ -1,4 +1,5 @@
-//! The syntax tree of what is placed: placements, references to them, sub-assemblies.
+//! The syntax tree of what is placed and what is chosen: placements, references to them,
+//! sub-assemblies, options.
 
 use super::tree::{Allow, Expr, Name, Statement, Text};
 use crate::source::Span;
@@ -137,5 +138,33 @@ pub struct Formal {
     /// Smallest and largest value allowed.
     pub range: Option<(Expr, Expr)>,
     /// Where.
+    pub span: Span,
+}
+
+/// `option joint "Shelf joint" { choice … }`
+#[derive(Clone, Debug, PartialEq)]
+pub struct OptionBlock {
+    /// Its name.
+    pub name: Name,
+    /// The printed name.
+    pub title: Text,
+    /// What there is to choose from, in order.
+    pub choices: Vec<Choice>,
+    /// The whole statement.
+    pub span: Span,
+}
+
+/// `choice dado "Dado" default { … }`
+#[derive(Clone, Debug, PartialEq)]
+pub struct Choice {
+    /// Its name.
+    pub name: Name,
+    /// The printed name.
+    pub title: Text,
+    /// Where the word `default` stands, if it does.
+    pub default: Option<Span>,
+    /// What the plan holds with this choice alone.
+    pub statements: Vec<Statement>,
+    /// The whole statement.
     pub span: Span,
 }

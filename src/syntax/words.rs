@@ -24,10 +24,13 @@ pub(super) enum Opening {
     Supply,
     Continuous,
     Subassembly,
+    Option,
+    /// Stands in an option.
+    Choice,
 }
 
 impl Opening {
-    pub(super) const ALL: [Self; 16] = [
+    pub(super) const ALL: [Self; 18] = [
         Self::Plan,
         Self::Param,
         Self::Let,
@@ -44,6 +47,8 @@ impl Opening {
         Self::Supply,
         Self::Continuous,
         Self::Subassembly,
+        Self::Option,
+        Self::Choice,
     ];
 
     /// The word it begins with.
@@ -65,6 +70,8 @@ impl Opening {
             Self::Supply => "supply",
             Self::Continuous => "continuous",
             Self::Subassembly => "subassembly",
+            Self::Option => "option",
+            Self::Choice => "choice",
         }
     }
 
@@ -89,6 +96,8 @@ impl Opening {
             Self::Subassembly => {
                 r#"subassembly drawer(depth: length, box: material) "Drawer" { … }"#
             }
+            Self::Option => r#"option joint "Shelf joint" { … }"#,
+            Self::Choice => r#"choice dowels "Dowels" { … }"#,
         }
     }
 
@@ -104,6 +113,8 @@ impl Opening {
             Self::Step => Some(BlockKind::Step),
             Self::Supply => Some(BlockKind::Supply),
             Self::Subassembly => Some(BlockKind::Subassembly),
+            Self::Option => Some(BlockKind::Option),
+            Self::Choice => Some(BlockKind::Choice),
             Self::Param
             | Self::Let
             | Self::Require
@@ -143,6 +154,10 @@ pub(super) enum BlockKind {
     Step,
     /// Statements of its own.
     Subassembly,
+    /// Choices.
+    Option,
+    /// Statements of the plan.
+    Choice,
 }
 
 /// A line's first word and an example of the line.
@@ -223,7 +238,7 @@ const PART: &[Line] = &[
     ("band", "band near, far with tape"),
     ALLOW,
 ];
-/// The statements that a sub-assembly may hold.
+/// The statements that a sub-assembly or a choice may hold.
 const SUBASSEMBLY: &[Line] = &[
     ("let", Opening::Let.form()),
     ("material", Opening::Material.form()),
@@ -239,6 +254,8 @@ const SUBASSEMBLY: &[Line] = &[
     ("supply", Opening::Supply.form()),
     ("continuous", Opening::Continuous.form()),
 ];
+/// What an option may hold.
+const OPTION: &[Line] = &[("choice", Opening::Choice.form())];
 const HOLE: &str = "hole on face diameter 20 mm depth 12 mm at 40 mm from foot, 30 mm from near";
 const HOLES: &str = "holes on face diameter 5 mm depth 12 mm grid 2 by 14 pitch 224 mm by 32 mm \
                      at 38 mm from near, 96 mm from foot";
@@ -313,7 +330,7 @@ const STEP: &[Line] = &[
 ];
 
 impl BlockKind {
-    pub(super) const ALL: [Self; 10] = [
+    pub(super) const ALL: [Self; 12] = [
         Self::Plan,
         Self::Material,
         Self::Part,
@@ -324,6 +341,8 @@ impl BlockKind {
         Self::Supply,
         Self::Step,
         Self::Subassembly,
+        Self::Option,
+        Self::Choice,
     ];
 
     /// Its lines.
@@ -338,7 +357,8 @@ impl BlockKind {
             Self::Hardware => HARDWARE,
             Self::Supply => SUPPLY,
             Self::Step => STEP,
-            Self::Subassembly => SUBASSEMBLY,
+            Self::Subassembly | Self::Choice => SUBASSEMBLY,
+            Self::Option => OPTION,
         }
     }
 
@@ -355,6 +375,8 @@ impl BlockKind {
             Self::Supply => "a supply",
             Self::Step => "a step",
             Self::Subassembly => "a sub-assembly",
+            Self::Option => "an option",
+            Self::Choice => "a choice",
         }
     }
 
@@ -379,7 +401,11 @@ pub(super) fn is_statement(word: &str) -> bool {
 
 /// True for a word whose block holds statements, not lines.
 pub(super) fn holds_statements(word: &str) -> bool {
-    Opening::of(word).and_then(Opening::block) == Some(BlockKind::Subassembly)
+    let block = Opening::of(word).and_then(Opening::block);
+    matches!(
+        block,
+        Some(BlockKind::Subassembly | BlockKind::Option | BlockKind::Choice)
+    )
 }
 
 /// True for a word that begins a statement or a line of any block.

@@ -94,6 +94,7 @@ fn stages(name: &str, text: &str) -> (usize, Times) {
             cautions: &cautions,
             loads: &model.loads,
             behaviour: &behaviour,
+            options: &[],
             allowed: &[],
         };
         document::compose(stages, figures.clone(), &templates)
