@@ -12,6 +12,7 @@ pub mod drawing;
 pub mod export;
 pub mod finding;
 pub mod geometry;
+pub mod library;
 pub mod model;
 pub mod options;
 pub mod page;

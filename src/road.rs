@@ -22,7 +22,7 @@ use crate::rules::{self, Allowed, Facts, SoundBuild};
 use crate::solid::{self, Solids};
 use crate::source::{FileId, Sources};
 use crate::stock::{self, Stock};
-use crate::syntax::{self, tree::Tree};
+use crate::syntax::{self, Forest};
 use crate::text::Fonts;
 
 /// A source that was read, worked out and checked; sound where no error was found.
@@ -66,7 +66,7 @@ const HANGS_ON_OTHERS: [&str; 7] = ["N001", "N002", "N007", "N012", "N015", "N01
 /// Reads, works out and checks a source in the selection that `overrides` make: everything before
 /// the first figure.
 pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<Checked> {
-    check_tree(&syntax::parse(sources, file), overrides)
+    check_tree(&syntax::parse_all(sources, file), overrides)
 }
 
 /// Checks a source as [`check`] does, and what it would be with every other choice: all selections
@@ -75,7 +75,7 @@ pub fn check(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<
 /// What is found in another selection alone says in which. What seems not to be needed may be
 /// needed there, and is told only where it is needed nowhere.
 pub fn check_choices(sources: &Sources, file: FileId, overrides: &Overrides) -> Outcome<Checked> {
-    let tree = syntax::parse(sources, file);
+    let tree = syntax::parse_all(sources, file);
     let mut own = check_tree(&tree, overrides);
     let options = own.value.options.clone();
     if options.is_empty() {
@@ -187,8 +187,8 @@ fn what_choices_change(
     .collect()
 }
 
-/// Works out and checks a tree.
-fn check_tree(tree: &Outcome<Tree>, overrides: &Overrides) -> Outcome<Checked> {
+/// Works out and checks a plan with its libraries.
+fn check_tree(tree: &Outcome<Forest>, overrides: &Overrides) -> Outcome<Checked> {
     let mut findings = tree.findings.clone();
     let model = model::resolve(&tree.value, overrides);
     if findings.has_errors() {

@@ -18,6 +18,7 @@ mod findings;
 mod generate;
 mod joints;
 mod language;
+mod libraries;
 mod model;
 mod options;
 mod paper;

@@ -2,6 +2,7 @@
 
 use leafwright::finding::Findings;
 use leafwright::finding::print::{Colour, print};
+use leafwright::library;
 use leafwright::model::Overrides;
 use leafwright::road;
 use leafwright::source::Sources;
@@ -12,9 +13,27 @@ pub(crate) struct Checked {
     findings: Findings,
 }
 
-/// Reads `text` as if it were the file `name`.
+/// Reads `text` as if it were the file `name`. A line `#: parts.wright` begins a file beside it, which
+/// all of them may import; `std` is there too.
 pub(crate) fn check(name: &str, text: &str) -> Checked {
-    let (sources, file) = Sources::single(name, text);
+    let mut sources = Sources::new();
+    let mut texts = text.split("#: ");
+    let file = sources.add(name, texts.next().unwrap_or(""));
+    let mut files = vec![(String::new(), file)];
+    for other in texts {
+        let (path, text) = other.split_once('\n').unwrap_or((other, ""));
+        let file = sources.add(path, text);
+        files.push((format!("\"{path}\""), file));
+    }
+    if text.contains("from std") {
+        let std = sources.add(library::STD, &library::std_text());
+        files.push((library::STD.to_owned(), std));
+    }
+    for (_, from) in &files {
+        for (written, to) in &files {
+            sources.link(*from, written, *to);
+        }
+    }
     let findings = road::check(&sources, file, &Overrides::default()).findings;
     Checked { sources, findings }
 }

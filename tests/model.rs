@@ -4,13 +4,13 @@ use leafwright::build::{self, Build};
 use leafwright::geometry::PartAxis;
 use leafwright::model::{self, Overrides};
 use leafwright::source::Sources;
-use leafwright::syntax;
+use leafwright::syntax::{self, Forest};
 use leafwright::units::{Length, Number, Quantity, Unit};
 
 fn made(text: &str, overrides: &Overrides) -> Build {
     let (sources, file) = Sources::single("test.wright", text);
     let tree = syntax::parse(&sources, file);
-    let model = model::resolve(&tree.value, overrides);
+    let model = model::resolve(&Forest::alone(tree.value), overrides);
     let made = build::assemble(&model.value);
     let mut findings = tree.findings;
     findings.append(model.findings);

@@ -28,11 +28,12 @@ fn rust_files(folder: &Path) -> Vec<PathBuf> {
 /// The ground floor, then the road: a room may use what stands before it, and itself.
 ///
 /// `finding` is on the ground floor, but its catalogue names the pages of every room.
-const ROOMS: [&str; 23] = [
+const ROOMS: [&str; 24] = [
     "units",
     "wood",
     "geometry",
     "source",
+    "library",
     "finding",
     "display",
     "text",

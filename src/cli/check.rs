@@ -1,7 +1,7 @@
 //! `leafwright check FILE`: what is wrong with a source.
 
 use super::{
-    CheckArguments, Exit, Format, SourceArguments, figures, files, overrides, report, say,
+    CheckArguments, Exit, Format, SourceArguments, figures, files, imports, overrides, report, say,
 };
 use crate::finding::json::json;
 use crate::finding::{Findings, Outcome};
@@ -37,18 +37,35 @@ fn checked_by(
         findings.push(*finding);
         findings
     })?;
+    let unread = imports::load(&arguments.file, file, sources);
+    let mut outcome = worked_out(arguments, file, sources, check);
+    if !unread.is_empty() {
+        // What could not be read is missing, and nothing is made without it.
+        outcome.value = Checked::default();
+        outcome.findings.append(unread);
+        outcome.findings = outcome.findings.sorted();
+    }
+    Ok(outcome)
+}
+
+fn worked_out(
+    arguments: &SourceArguments,
+    file: FileId,
+    sources: &mut Sources,
+    check: fn(&Sources, FileId, &Overrides) -> Outcome<Checked>,
+) -> Outcome<Checked> {
     if arguments.set.is_empty() && arguments.choose.is_empty() {
-        return Ok(check(sources, file, &Overrides::default()));
+        return check(sources, file, &Overrides::default());
     }
     let tree = syntax::parse(sources, file).value;
     let (values, findings) = overrides::overrides(arguments, &tree, sources);
     if !findings.is_empty() {
-        return Ok(Outcome {
+        return Outcome {
             value: Checked::default(),
             findings,
-        });
+        };
     }
-    Ok(check(sources, file, &values))
+    check(sources, file, &values)
 }
 
 /// Runs the command.

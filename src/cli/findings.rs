@@ -30,4 +30,13 @@ finding_pages! {
     ///
     /// Source: the command line.
     X005 NO_DRAWING Error "no such drawing" "the drawing that was asked for does not exist";
+
+    /// A library that is imported cannot be read, or may not be.
+    ///
+    /// An import names `std`, which ships with the tool, or a file in the folder of the plan or
+    /// below it. Paths that lead out of that folder are not followed, so that a plan cannot reach
+    /// for what is not its own, and is whole wherever its folder goes.
+    ///
+    /// Source: the language (grammar/LANGUAGE.md, "import and library").
+    X006 IMPORT_NOT_READ Error "import that cannot be read" "what it declares is missing from the build";
 }

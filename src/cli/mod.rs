@@ -11,6 +11,7 @@ mod export;
 mod figures;
 mod files;
 pub mod findings;
+mod imports;
 mod overrides;
 
 use std::io::Write;

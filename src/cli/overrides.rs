@@ -113,6 +113,8 @@ fn declares(tree: &Tree, name: &str) -> bool {
         | Statement::Supply(_)
         | Statement::Subassembly(_)
         | Statement::Choose(_)
+        | Statement::Import(_)
+        | Statement::Library(_)
         | Statement::Require(_) => false,
     })
 }

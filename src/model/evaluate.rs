@@ -117,10 +117,40 @@ impl<'t> Evaluator<'t> {
         params
             .iter()
             .map(|(param, _)| &param.name)
-            .chain(lets.iter().map(|(constant, _)| &constant.name))
+            .chain(
+                lets.iter()
+                    .filter(|(_, scope)| !self.all.is_library(*scope))
+                    .map(|(constant, _)| &constant.name),
+            )
             .chain(formals.iter().map(|(formal, _)| &formal.name))
             .filter(|name| !asked_for.contains(&name.span) && seen.insert(name.span))
             .cloned()
+            .chain(self.never_placed())
+            .collect()
+    }
+
+    /// Sub-assemblies of the plan, and those it imports, that are placed nowhere.
+    fn never_placed(&self) -> Vec<Name> {
+        let scopes = self.all.scopes.borrow();
+        let placed: BTreeSet<usize> = scopes
+            .iter()
+            .filter_map(|scope| Some(scope.holder?.subassembly))
+            .collect();
+        drop(scopes);
+        let own = self.all.subassemblies.rows().into_iter().enumerate();
+        let own = own.filter(|(_, (_, scope))| *scope == ScopeId::PLAN);
+        let own = own.map(|(index, (it, _))| (index, it.name.clone()));
+        let imported = self.all.imported_in_plan().into_iter();
+        let imported = imported.filter_map(|(name, declared, span)| {
+            if let Declared::Subassembly(index) = declared {
+                Some((index, Name::new(name.to_owned(), span)))
+            } else {
+                None
+            }
+        });
+        own.chain(imported)
+            .filter(|(index, _)| !placed.contains(index))
+            .map(|(_, name)| name)
             .collect()
     }
 

@@ -113,6 +113,9 @@ impl Evaluator<'_> {
             ))));
         }
         if let Some(direction) = world_face(&field.value) {
+            if self.is_unknown(place) {
+                return None;
+            }
             let scope = self.scope.get();
             let stretch = self.seen_from(scope, place, one()?, direction.axis(), field.span)?;
             let position = if direction.is_positive() {
@@ -124,6 +127,9 @@ impl Evaluator<'_> {
                 direction.axis(),
                 position,
             ))));
+        }
+        if self.is_unknown(place) {
+            return None;
         }
         if self.subassembly_of(place).is_some() {
             let scope = self.opened(place, one()?)?;

@@ -350,4 +350,73 @@ finding_pages! {
     ///
     /// Source: the language itself.
     N020 CHOICES Error "an option without its choices" "the reader who says nothing would get a plan by chance";
+
+    /// A file is imported that is no library, or a library holds what only a plan can.
+    ///
+    /// A library begins with its `library` block and declares what others use: materials, hardware,
+    /// supplies, parts, sub-assemblies and `let` values. It places nothing: that is for plans.
+    ///
+    /// ```wright,bad
+    /// library "Timber" { version "1"; language 1 }
+    /// plan "Stool" { revision "A" on 2026-01-15 }
+    /// ```
+    /// ```wright,good
+    /// plan "Stool" { revision "A" on 2026-01-15 }
+    /// ```
+    ///
+    /// Source: the language itself.
+    N021 NOT_A_LIBRARY Error "not a library" "what is placed in a library would be placed in every plan that uses it";
+
+    /// A library is written for a newer language than this tool reads.
+    ///
+    /// In the examples, `#:` begins another file.
+    ///
+    /// ```wright,bad
+    /// plan "Stool" { revision "A" on 2026-01-15 }
+    /// import height from "sizes.wright"
+    /// require height > 1 mm
+    /// #: sizes.wright
+    /// library "Sizes" { version "1"; language 99 }
+    /// let height = 450 mm
+    /// ```
+    /// ```wright,good
+    /// plan "Stool" { revision "A" on 2026-01-15 }
+    /// import height from "sizes.wright"
+    /// require height > 1 mm
+    /// #: sizes.wright
+    /// library "Sizes" { version "1"; language 1 }
+    /// let height = 450 mm
+    /// ```
+    ///
+    /// Source: the language itself.
+    N022 NEWER_LANGUAGE Error "library for a newer language" "what is not understood would be missing from the build";
+
+    /// Two files give themselves out as one library, in two versions.
+    ///
+    /// In the examples, `#:` begins another file.
+    ///
+    /// ```wright,bad
+    /// plan "Stool" { revision "A" on 2026-01-15 }
+    /// import height from "old.wright"
+    /// import width from "new.wright"
+    /// require height > width
+    /// #: old.wright
+    /// library "Sizes" { version "1"; language 1 }
+    /// let height = 450 mm
+    /// #: new.wright
+    /// library "Sizes" { version "2"; language 1 }
+    /// let width = 300 mm
+    /// ```
+    /// ```wright,good
+    /// plan "Stool" { revision "A" on 2026-01-15 }
+    /// import height, width from "new.wright"
+    /// require height > width
+    /// #: new.wright
+    /// library "Sizes" { version "2"; language 1 }
+    /// let height = 450 mm
+    /// let width = 300 mm
+    /// ```
+    ///
+    /// Source: the language itself.
+    N023 TWO_VERSIONS Error "two versions of one library" "one drawer of the piece would be built by the old drawing";
 }

@@ -83,6 +83,17 @@ impl<'t> Evaluator<'t> {
         }
     }
 
+    /// True where what a placement places is not known: that is told where it is written.
+    pub(super) fn is_unknown(&self, place: usize) -> bool {
+        let Some(placed) = self.all.places.get(place) else {
+            return true;
+        };
+        let found = self
+            .all
+            .find(self.all.places.scope(place), &placed.part.value);
+        matches!(found, None | Some(Declared::Missing))
+    }
+
     /// How a placed sub-assembly stands: where its own left, front and bottom are.
     pub(super) fn assembly_orientation(&self, place: &'t Place) -> Option<Orientation> {
         let mut said: Vec<(Direction, Direction, Span)> = Vec::new();
@@ -374,6 +385,9 @@ impl<'t> Evaluator<'t> {
         for inner in &reference.inner {
             let mut inside = Vec::new();
             for (place, index) in places {
+                if self.is_unknown(place) {
+                    return Vec::new();
+                }
                 if self.subassembly_of(place).is_none() {
                     let what =
                         "a part holds no other; only what is in a sub-assembly has a dot before it";

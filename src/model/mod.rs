@@ -1,6 +1,6 @@
 //! The model: names, kinds and lazily evaluated values.
 //!
-//! Takes a syntax tree and the values to use in place of the author's, gives a [`Model`]:
+//! Takes a plan's tree with those of its libraries and the values to use in place of the author's, gives a [`Model`]:
 //! materials, parts, placements, joints, hardware and steps with every value worked out, in any
 //! order of declaration. What could not be worked out is left out of the model and told once.
 //!
@@ -20,6 +20,7 @@ mod hardware;
 mod head;
 mod join;
 mod kinds;
+mod libraries;
 mod locate;
 mod material;
 mod material_lines;
@@ -40,7 +41,8 @@ mod wording;
 
 use crate::finding::Outcome;
 use crate::source::Spanned;
-use crate::syntax::tree::{Expr, Tree};
+use crate::syntax::Forest;
+use crate::syntax::tree::Expr;
 use crate::units::Quantity;
 
 pub use choices::{PlanChoice, PlanOption};
@@ -105,11 +107,11 @@ pub struct Model {
     pub idle: Vec<Spanned<String>>,
 }
 
-/// Works out a tree, with `overrides` in place of the author's values.
+/// Works out a plan with its libraries, with `overrides` in place of the author's values.
 ///
-/// Pure: the same tree and overrides give the same model and findings.
-pub fn resolve(tree: &Tree, overrides: &Overrides) -> Outcome<Model> {
-    resolve::resolve(tree, overrides)
+/// Pure: the same trees and overrides give the same model and findings.
+pub fn resolve(forest: &Forest, overrides: &Overrides) -> Outcome<Model> {
+    resolve::resolve(forest, overrides)
 }
 
 /// Works out an expression that names nothing: the value of a setting on the command line.

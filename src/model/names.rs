@@ -1,14 +1,17 @@
 //! The names of a plan: what each one declares, and the nearest name to a misspelt one.
 
 use std::cell::RefCell;
+use std::collections::BTreeMap;
 
-use super::findings::NAME_TWICE;
+use super::findings::{NAME_TWICE, UNKNOWN_NAME};
 use super::scopes::{Scope, ScopeId};
 use crate::finding::{Finding, Findings};
+use crate::source::Span;
 use crate::syntax::tree::{
-    Clearance, Continuous, Formal, Hardware, Hold, Join, Let, Load, Material, Name, Param, Part,
-    Place, PlanBlock, Require, Statement, Step, Subassembly, Supply,
+    Clearance, Continuous, Formal, Hardware, Hold, ImportSource, Imported, Join, Let, Load,
+    Material, Name, Param, Part, Place, PlanBlock, Require, Statement, Step, Subassembly, Supply,
 };
+use crate::syntax::{Forest, imports};
 
 /// The statements of one kind, each with the scope it stands in, in the order in which the scopes
 /// were opened. A sub-assembly that is placed often has a row for every time.
@@ -47,6 +50,11 @@ impl<'t, T> Table<'t, T> {
     /// All statements so far.
     pub(super) fn rows(&self) -> Vec<(&'t T, ScopeId)> {
         self.rows.borrow().clone()
+    }
+
+    /// The scopes of all statements so far.
+    pub(super) fn scopes(&self) -> Vec<ScopeId> {
+        self.rows.borrow().iter().map(|(_, scope)| *scope).collect()
     }
 
     /// How many there are so far.
@@ -103,14 +111,71 @@ impl Declared {
 }
 
 impl<'t> Declarations<'t> {
-    /// Sorts the statements of a plan; a name that is declared twice keeps its first meaning.
-    pub(super) fn collect(statements: &[&'t Statement], findings: &mut Findings) -> Self {
+    /// Sorts the statements of a plan and of its libraries; a name that is declared twice keeps its
+    /// first meaning.
+    pub(super) fn collect(
+        forest: &'t Forest,
+        statements: &[&'t Statement],
+        findings: &mut Findings,
+    ) -> Self {
         let all = Self::default();
         let plan = all.open(Scope::default());
-        for finding in all.declare_all(plan, statements.iter().copied()) {
+        let mut files = BTreeMap::from([(forest.plan.span.file, plan)]);
+        let mut told = all.declare_all(plan, statements.iter().copied());
+        for (file, tree) in &forest.libraries {
+            let library = all.open(Scope {
+                is_library: true,
+                ..Scope::default()
+            });
+            files.insert(*file, library);
+            let inside = tree.statements.iter().filter(|it| belongs_in_library(it));
+            told.extend(all.declare_all(library, inside));
+        }
+        let libraries = forest.libraries.iter().map(|(file, tree)| (*file, tree));
+        for (file, tree) in std::iter::once((forest.plan.span.file, &forest.plan)).chain(libraries)
+        {
+            for import in imports(tree) {
+                let library = forest.linked(file, &import.from);
+                let library = library.and_then(|library| files.get(&library).copied());
+                let here = files.get(&file).copied().unwrap_or_default();
+                for imported in &import.names {
+                    told.extend(all.import(here, library, imported, &import.from));
+                }
+            }
+        }
+        for finding in told {
             findings.push(finding);
         }
         all
+    }
+
+    /// Takes a name of a library in. What could not be read was told: its names mean nothing, and
+    /// nothing complains about them.
+    fn import(
+        &self,
+        here: ScopeId,
+        library: Option<ScopeId>,
+        imported: &'t Imported,
+        from: &ImportSource,
+    ) -> Option<Finding> {
+        let name = &imported.name;
+        let found = match library {
+            None => Some(Declared::Missing),
+            Some(library) => self.own(library, &name.value),
+        };
+        let Some(found) = found else {
+            let message = format!("{} has no `{}`", from.key(), name.value);
+            let mut finding = Finding::new(&UNKNOWN_NAME, name.span, message);
+            let known = library.map(|library| self.names_of(library, Meant::Anything));
+            let known = known.unwrap_or_default();
+            if let Some(near) = nearest_of(&name.value, known.iter().copied()) {
+                let text = format!("did you mean `{near}`?");
+                finding = finding.edit(text, name.span, near.to_owned());
+            }
+            self.declare_in(here, imported.here(), Declared::Missing, Names::Imported);
+            return Some(finding);
+        };
+        self.declare_in(here, imported.here(), found, Names::Imported)
     }
 
     /// A new scope, empty.
@@ -161,7 +226,9 @@ impl<'t> Declarations<'t> {
                 | Statement::Clearance(_)
                 | Statement::Hold(_)
                 | Statement::Continuous(_)
-                | Statement::Choose(_) => {
+                | Statement::Choose(_)
+                | Statement::Import(_)
+                | Statement::Library(_) => {
                     self.push_nameless(statement, scope);
                     None
                 }
@@ -197,22 +264,42 @@ impl<'t> Declarations<'t> {
             | Statement::Supply(_)
             | Statement::Place(_)
             | Statement::Subassembly(_)
-            | Statement::Choose(_) => {}
+            | Statement::Choose(_)
+            | Statement::Import(_)
+            | Statement::Library(_) => {}
         }
     }
 
     fn declare(&self, scope: ScopeId, name: &'t Name, declared: Declared) -> Option<Finding> {
+        self.declare_in(scope, name, declared, Names::Own)
+    }
+
+    fn declare_in(
+        &self,
+        scope: ScopeId,
+        name: &'t Name,
+        declared: Declared,
+        names: Names,
+    ) -> Option<Finding> {
         let mut scopes = self.scopes.borrow_mut();
-        let names = &mut scopes.get_mut(scope.0)?.names;
-        if let Some((_, first)) = names.get(name.value.as_str()) {
+        let scope = scopes.get_mut(scope.0)?;
+        let word = name.value.as_str();
+        if let Some((_, first)) = scope.names.get(word).or(scope.imported.get(word)) {
             let message = format!("`{}` is declared a second time", name.value);
             return Some(
                 Finding::new(&NAME_TWICE, name.span, message)
                     .related(*first, "first declared here")
-                    .remedy("give one of the two another name"),
+                    .remedy(match names {
+                        Names::Own => "give one of the two another name",
+                        Names::Imported => "import it under another name: `import … as …`",
+                    }),
             );
         }
-        names.insert(&name.value, (declared, name.span));
+        let list = match names {
+            Names::Own => &mut scope.names,
+            Names::Imported => &mut scope.imported,
+        };
+        list.insert(word, (declared, name.span));
         None
     }
 
@@ -220,10 +307,30 @@ impl<'t> Declarations<'t> {
     /// sub-assembly is described in.
     pub(super) fn find(&self, scope: ScopeId, name: &str) -> Option<Declared> {
         let file = self.scopes.borrow().get(scope.0).and_then(|own| own.file);
-        self.own(scope, name).or_else(|| {
-            self.own(file?, name)
-                .filter(|declared| declared.is_seen_inside())
-        })
+        let known = |scope: ScopeId| self.own(scope, name).or_else(|| self.imported(scope, name));
+        known(scope).or_else(|| known(file?).filter(|declared| declared.is_seen_inside()))
+    }
+
+    fn imported(&self, scope: ScopeId, name: &str) -> Option<Declared> {
+        let scopes = self.scopes.borrow();
+        let (declared, _) = scopes.get(scope.0)?.imported.get(name)?;
+        Some(*declared)
+    }
+
+    /// What the plan imports, with the names it has there.
+    pub(super) fn imported_in_plan(&self) -> Vec<(&'t str, Declared, Span)> {
+        let scopes = self.scopes.borrow();
+        let plan = scopes.get(ScopeId::PLAN.0);
+        let imported = plan.into_iter().flat_map(|plan| &plan.imported);
+        imported
+            .map(|(name, (declared, span))| (*name, *declared, *span))
+            .collect()
+    }
+
+    /// True for the scope of a library.
+    pub(super) fn is_library(&self, scope: ScopeId) -> bool {
+        let scopes = self.scopes.borrow();
+        scopes.get(scope.0).is_some_and(|scope| scope.is_library)
     }
 
     /// What a name declares in a scope itself.
@@ -239,7 +346,9 @@ impl<'t> Declarations<'t> {
         let file = scopes.get(scope.0).and_then(|own| own.file);
         let names = |of: Option<ScopeId>| {
             let found = of.and_then(|scope| scopes.get(scope.0));
-            found.into_iter().flat_map(|scope| &scope.names)
+            found
+                .into_iter()
+                .flat_map(|scope| scope.names.iter().chain(&scope.imported))
         };
         let outer = names(file).filter(|(_, (declared, _))| declared.is_seen_inside());
         let mut all: Vec<&'t str> = names(Some(scope))
@@ -274,6 +383,30 @@ impl<'t> Declarations<'t> {
             Meant::Placed => matches!(declared, Declared::Place(_)),
         }
     }
+}
+
+/// Which names of a scope.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Names {
+    /// Declared in it.
+    Own,
+    /// Taken from a library.
+    Imported,
+}
+
+/// True for what a library may hold: what others can use, placed nowhere yet.
+pub(super) const fn belongs_in_library(statement: &Statement) -> bool {
+    matches!(
+        statement,
+        Statement::Library(_)
+            | Statement::Import(_)
+            | Statement::Let(_)
+            | Statement::Material(_)
+            | Statement::Part(_)
+            | Statement::Hardware(_)
+            | Statement::Supply(_)
+            | Statement::Subassembly(_)
+    )
 }
 
 /// What a name at some place must be.

@@ -7,6 +7,7 @@ use super::findings::{WORD_OUT_OF_PLACE, WRONG_KIND};
 use super::groups::{Groups, InstanceId};
 use super::hardware::{Hardware, HardwareId, HardwareKind};
 use super::join::{JoinDesign, JointKind};
+use super::libraries::{self, Needed};
 use super::locate::handedness;
 use super::material::MaterialId;
 use super::names::{Declarations, Declared, Meant, Table};
@@ -20,9 +21,10 @@ use super::{Model, Overrides, choices};
 use crate::finding::{Finding, Findings, Outcome};
 use crate::geometry::{Axis, PartAxis};
 use crate::source::Span;
+use crate::syntax::Forest;
 use crate::syntax::tree::{
     self, Expr, Join, JoinSetting, JoinSettingKind, Name, Part, PartLineKind, PlaceLineKind,
-    PlacedRef, Tree,
+    PlacedRef,
 };
 use crate::units::Quantity;
 
@@ -52,11 +54,13 @@ impl PartNumbers for Numbers {
 }
 
 /// Works out a whole tree.
-pub(super) fn resolve(tree: &Tree, overrides: &Overrides) -> Outcome<Model> {
+pub(super) fn resolve(forest: &Forest, overrides: &Overrides) -> Outcome<Model> {
     let mut findings = Findings::new();
+    let tree = &forest.plan;
+    libraries::check(forest, &mut findings);
     let options = choices::options(tree, &overrides.choices, &mut findings);
     let statements = choices::chosen(tree, &overrides.choices);
-    let all = Declarations::collect(&statements, &mut findings);
+    let all = Declarations::collect(forest, &statements, &mut findings);
     let evaluator = Evaluator::new(&all, overrides);
     evaluator.open_all();
     let mut numbers = Numbers::default();
@@ -66,13 +70,14 @@ pub(super) fn resolve(tree: &Tree, overrides: &Overrides) -> Outcome<Model> {
         ..Model::default()
     };
     evaluator.values();
-    evaluator.materials(&mut model, &mut numbers);
-    evaluator.items(&mut model, &mut numbers);
-    evaluator.parts(&mut model, &mut numbers);
+    let needed = evaluator.needed();
+    evaluator.materials(&needed, &mut model, &mut numbers);
+    evaluator.items(&needed, &mut model, &mut numbers);
+    evaluator.parts(&needed, &mut model, &mut numbers);
     let groups = evaluator.groups(&mut model);
     numbers.wholes = evaluator.wholes(&groups);
     evaluator.placements(&mut model, &mut numbers, &groups);
-    evaluator.supplies(&mut model, &mut numbers);
+    evaluator.supplies(&needed, &mut model, &mut numbers);
     let each = Each {
         evaluator: &evaluator,
         groups: &groups,
@@ -159,8 +164,8 @@ impl<'t> Evaluator<'t> {
         }
     }
 
-    fn materials(&self, model: &mut Model, numbers: &mut Numbers) {
-        for index in 0..self.all.materials.len() {
+    fn materials(&self, needed: &Needed, model: &mut Model, numbers: &mut Numbers) {
+        for index in needed.materials.iter().copied() {
             if let Some(material) = self.material(index) {
                 let id = MaterialId(number_of(&mut model.materials, material, |a, b| a == b));
                 numbers.materials.insert(index, id);
@@ -168,8 +173,11 @@ impl<'t> Evaluator<'t> {
         }
     }
 
-    fn parts(&self, model: &mut Model, numbers: &mut Numbers) {
+    fn parts(&self, needed: &Needed, model: &mut Model, numbers: &mut Numbers) {
         for (index, (part, scope)) in self.all.parts.rows().into_iter().enumerate() {
+            if !needed.parts.contains(&index) {
+                continue;
+            }
             let design = self.inside(scope, || {
                 let material = self.material_of(part)?;
                 let material = numbers.materials.get(&material).copied()?;
@@ -258,8 +266,8 @@ impl<'t> Evaluator<'t> {
             .collect()
     }
 
-    fn items(&self, model: &mut Model, numbers: &mut Numbers) {
-        for index in 0..self.all.hardware.len() {
+    fn items(&self, needed: &Needed, model: &mut Model, numbers: &mut Numbers) {
+        for index in needed.hardware.iter().copied() {
             if let Some(item) = self.hardware(index) {
                 let count = item.count;
                 let alike = |a: &Hardware, b: &Hardware| {
@@ -280,8 +288,11 @@ impl<'t> Evaluator<'t> {
     }
 
     /// Supplies, with the pieces they go on.
-    fn supplies(&self, model: &mut Model, numbers: &mut Numbers) {
+    fn supplies(&self, needed: &Needed, model: &mut Model, numbers: &mut Numbers) {
         for (index, (declared, scope)) in self.all.supplies.rows().into_iter().enumerate() {
+            if !needed.supplies.contains(&index) {
+                continue;
+            }
             let found = self.inside(scope, || {
                 let (mut supply, on) = self.supply(declared)?;
                 for reference in on {
@@ -316,6 +327,11 @@ impl<'t> Evaluator<'t> {
             if self.subassembly_of(index).is_some() {
                 // What is in it has rows of its own.
                 self.inside(scope, || self.stance(index));
+                continue;
+            }
+            if self.is_unknown(index) {
+                // Told with its name.
+                self.part_of_place(index);
                 continue;
             }
             self.inside(scope, || self.check_plain(place));

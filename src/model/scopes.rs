@@ -29,6 +29,10 @@ impl ScopeId {
 #[derive(Debug, Default)]
 pub(super) struct Scope<'t> {
     pub(super) names: BTreeMap<&'t str, (Declared, Span)>,
+    /// Names taken from libraries; nobody else sees them.
+    pub(super) imported: BTreeMap<&'t str, (Declared, Span)>,
+    /// What is declared here is made only where it is used.
+    pub(super) is_library: bool,
     /// The scope of the file that its sub-assembly is described in.
     pub(super) file: Option<ScopeId>,
     /// Which placement it is of; none for the plan.
@@ -139,7 +143,6 @@ impl<'t> Evaluator<'t> {
             return None;
         }
         let scope = self.all.open(Scope {
-            names: BTreeMap::new(),
             file: Some(self.all.subassemblies.scope(subassembly)),
             holder: Some(Holder {
                 place,
@@ -148,6 +151,7 @@ impl<'t> Evaluator<'t> {
                 subassembly,
                 placed,
             }),
+            ..Scope::default()
         });
         for formal in &described.formals {
             if let Some(finding) = self.all.declare_formal(scope, formal) {

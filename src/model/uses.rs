@@ -236,6 +236,8 @@ fn allow_lines(statement: &Statement, whole: Span) -> (Span, Vec<&tree::Allow>) 
         | Statement::Hold(_)
         | Statement::Continuous(_)
         | Statement::Subassembly(_)
-        | Statement::Choose(_) => (whole, Vec::new()),
+        | Statement::Choose(_)
+        | Statement::Import(_)
+        | Statement::Library(_) => (whole, Vec::new()),
     }
 }

@@ -3,6 +3,8 @@
 //! Nothing here reads a disk: the command line (or a test) hands over names and texts, every
 //! later stage speaks of a [`Span`].
 
+use std::collections::BTreeMap;
+
 use serde::Serialize;
 
 /// The largest source file that is read, in bytes.
@@ -82,6 +84,8 @@ pub struct SourceFile {
 #[derive(Clone, Debug, Default)]
 pub struct Sources {
     files: Vec<SourceFile>,
+    /// Which file an import names, by the file it stands in and as it is written.
+    links: BTreeMap<(FileId, String), FileId>,
 }
 
 impl Sources {
@@ -105,6 +109,17 @@ impl Sources {
             text: text.to_owned(),
         });
         id
+    }
+
+    /// Says which file an import names that stands in `file` and reads `written`: `std`, or a path
+    /// in quotes.
+    pub fn link(&mut self, file: FileId, written: &str, to: FileId) {
+        self.links.insert((file, written.to_owned()), to);
+    }
+
+    /// The file that an import names; none where it was not handed in.
+    pub fn linked(&self, file: FileId, written: &str) -> Option<FileId> {
+        self.links.get(&(file, written.to_owned())).copied()
     }
 
     /// The file's text; empty for a file that was never handed in.

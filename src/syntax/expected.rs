@@ -62,6 +62,7 @@ static THINGS: &[Thing] = &[
     thing(Rule::part_name, "the name of a part"),
     thing(Rule::placed_name, "the name of a placed part"),
     thing(Rule::hardware_name, "the name of an item of hardware"),
+    thing(Rule::library_name, "the name of a library"),
     thing(Rule::species_name, "the name of a species or panel"),
     thing(Rule::code, "the code of a finding, such as H002"),
     thing(Rule::room, "two faces such as left.right and right.left"),

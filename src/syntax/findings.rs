@@ -370,4 +370,34 @@ finding_pages! {
     /// ```
     S018 OUTLINE_START Error "outline without its start"
         "a saw needs to know where the line begins";
+
+    /// Files import each other in a circle.
+    ///
+    /// A library stands by itself or on others; what two of them need of each other belongs into a
+    /// third one. In the examples, `#:` begins another file.
+    ///
+    /// ```wright,bad
+    /// plan "Stool" { revision "A" on 2026-01-15 }
+    /// import height from "sizes.wright"
+    /// require height > 1 mm
+    /// #: sizes.wright
+    /// library "Sizes" { version "1"; language 1 }
+    /// import seat from "seats.wright"
+    /// let height = seat + 20 mm
+    /// #: seats.wright
+    /// library "Seats" { version "1"; language 1 }
+    /// import height from "sizes.wright"
+    /// let seat = height - 20 mm
+    /// ```
+    /// ```wright,good
+    /// plan "Stool" { revision "A" on 2026-01-15 }
+    /// import height from "sizes.wright"
+    /// require height > 1 mm
+    /// #: sizes.wright
+    /// library "Sizes" { version "1"; language 1 }
+    /// let height = 450 mm
+    /// ```
+    ///
+    /// Source: the language itself.
+    S019 IMPORT_LOOP Error "files import each other in a circle" "what both files mean would hang on which is read first";
 }

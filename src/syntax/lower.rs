@@ -229,6 +229,8 @@ pub(super) fn statement(reader: &mut Reader<'_>, item: &Item) -> Option<Statemen
             .map(|hold| Statement::Hold(Box::new(hold))),
         Opening::Continuous => reader.continuous(item).map(Statement::Continuous),
         Opening::Subassembly => reader.subassembly(item).map(Statement::Subassembly),
+        Opening::Import => reader.import(item).map(Statement::Import),
+        Opening::Library => reader.library(item).map(Statement::Library),
         Opening::Option => reader.option(item).map(Statement::Choose),
         Opening::Choice => {
             let finding = recover::choice_alone(reader.source, &item.head);
@@ -253,6 +255,7 @@ fn check_lines(reader: &mut Reader<'_>, item: &Item, opening: Opening) {
             drop(reader.inner_statements(item, kind));
         }
         Some(BlockKind::Option) => drop(reader.choices(item)),
+        Some(BlockKind::Library) => drop(reader.library_lines(item)),
         Some(BlockKind::Outline) | None => {}
     }
 }

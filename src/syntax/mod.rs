@@ -9,12 +9,14 @@
 
 mod expected;
 pub mod findings;
+mod forest;
 mod layout;
 mod layout_text;
 mod literal;
 mod lower;
 mod lower_expr;
 mod lower_join;
+mod lower_library;
 mod lower_material;
 mod lower_part;
 mod lower_place;
@@ -29,6 +31,7 @@ mod tests;
 mod texts;
 mod token;
 pub mod tree;
+mod tree_library;
 mod tree_part;
 mod tree_place;
 mod words;
@@ -38,6 +41,11 @@ use crate::source::{FileId, Sources};
 use layout::Source;
 use lower::Reader;
 use tree::{Expr, Tree};
+
+pub use forest::{Forest, imports, parse_all};
+
+/// The language that this version reads; a library says which it needs.
+pub const LANGUAGE: i64 = 1;
 
 /// Reads a file.
 ///

@@ -139,6 +139,8 @@ fn every_form_is_read_and_kept() {
                 assert_eq!(it.statements.len(), count(BlockKind::Subassembly));
                 assert_eq!(it.formals.len(), 2);
             }
+            Statement::Import(import) => assert_eq!(import.names.len(), 2),
+            Statement::Library(it) => assert_eq!(it.settings.len(), count(BlockKind::Library)),
             Statement::Choose(option) => assert_eq!(option.choices.len(), 1),
             Statement::Let(_) => {}
         }

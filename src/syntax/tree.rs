@@ -1,5 +1,6 @@
 //! The syntax tree: what is written, with the place of everything, and no meaning yet.
 
+pub use super::tree_library::{Import, ImportSource, Imported, LibraryBlock, LibrarySetting};
 pub use super::tree_part::{
     HoleGrid, Offset, OutlinePiece, Part, PartLine, PartLineKind, SizeExpr,
 };
@@ -77,6 +78,10 @@ pub enum Statement {
     Subassembly(Subassembly),
     /// `option name "…" { choice … }`
     Choose(OptionBlock),
+    /// `import name from "file.wright"`
+    Import(Import),
+    /// `library "…" { … }`
+    Library(LibraryBlock),
 }
 
 /// `continuous upper, middle, lower along grain`

@@ -24,13 +24,15 @@ pub(super) enum Opening {
     Supply,
     Continuous,
     Subassembly,
+    Import,
+    Library,
     Option,
     /// Stands in an option.
     Choice,
 }
 
 impl Opening {
-    pub(super) const ALL: [Self; 18] = [
+    pub(super) const ALL: [Self; 20] = [
         Self::Plan,
         Self::Param,
         Self::Let,
@@ -47,6 +49,8 @@ impl Opening {
         Self::Supply,
         Self::Continuous,
         Self::Subassembly,
+        Self::Import,
+        Self::Library,
         Self::Option,
         Self::Choice,
     ];
@@ -70,6 +74,8 @@ impl Opening {
             Self::Supply => "supply",
             Self::Continuous => "continuous",
             Self::Subassembly => "subassembly",
+            Self::Import => "import",
+            Self::Library => "library",
             Self::Option => "option",
             Self::Choice => "choice",
         }
@@ -96,6 +102,8 @@ impl Opening {
             Self::Subassembly => {
                 r#"subassembly drawer(depth: length, box: material) "Drawer" { … }"#
             }
+            Self::Import => r#"import drawer, rail as bar from "parts/drawers.wright""#,
+            Self::Library => r#"library "Drawers" { … }"#,
             Self::Option => r#"option joint "Shelf joint" { … }"#,
             Self::Choice => r#"choice dowels "Dowels" { … }"#,
         }
@@ -113,6 +121,7 @@ impl Opening {
             Self::Step => Some(BlockKind::Step),
             Self::Supply => Some(BlockKind::Supply),
             Self::Subassembly => Some(BlockKind::Subassembly),
+            Self::Library => Some(BlockKind::Library),
             Self::Option => Some(BlockKind::Option),
             Self::Choice => Some(BlockKind::Choice),
             Self::Param
@@ -121,7 +130,8 @@ impl Opening {
             | Self::Load
             | Self::Clearance
             | Self::Hold
-            | Self::Continuous => None,
+            | Self::Continuous
+            | Self::Import => None,
         }
     }
 
@@ -154,6 +164,7 @@ pub(super) enum BlockKind {
     Step,
     /// Statements of its own.
     Subassembly,
+    Library,
     /// Choices.
     Option,
     /// Statements of the plan.
@@ -254,6 +265,12 @@ const SUBASSEMBLY: &[Line] = &[
     ("supply", Opening::Supply.form()),
     ("continuous", Opening::Continuous.form()),
 ];
+const LIBRARY: &[Line] = &[
+    ("version", r#"version "1.2""#),
+    ("language", "language 1"),
+    ("author", r#"author "Example Workshop""#),
+    ("about", r#"about "Drawers for shelves and benches.""#),
+];
 /// What an option may hold.
 const OPTION: &[Line] = &[("choice", Opening::Choice.form())];
 const HOLE: &str = "hole on face diameter 20 mm depth 12 mm at 40 mm from foot, 30 mm from near";
@@ -330,7 +347,7 @@ const STEP: &[Line] = &[
 ];
 
 impl BlockKind {
-    pub(super) const ALL: [Self; 12] = [
+    pub(super) const ALL: [Self; 13] = [
         Self::Plan,
         Self::Material,
         Self::Part,
@@ -341,6 +358,7 @@ impl BlockKind {
         Self::Supply,
         Self::Step,
         Self::Subassembly,
+        Self::Library,
         Self::Option,
         Self::Choice,
     ];
@@ -358,6 +376,7 @@ impl BlockKind {
             Self::Supply => SUPPLY,
             Self::Step => STEP,
             Self::Subassembly | Self::Choice => SUBASSEMBLY,
+            Self::Library => LIBRARY,
             Self::Option => OPTION,
         }
     }
@@ -375,6 +394,7 @@ impl BlockKind {
             Self::Supply => "a supply",
             Self::Step => "a step",
             Self::Subassembly => "a sub-assembly",
+            Self::Library => "a library",
             Self::Option => "an option",
             Self::Choice => "a choice",
         }

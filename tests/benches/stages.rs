@@ -49,7 +49,7 @@ fn stages(name: &str, text: &str) -> (usize, Times) {
     let templates = Templates::shipped();
     let (sources, file) = Sources::single(name, text);
     let mut times = Times::new();
-    let tree = timed(&mut times, "syntax", || syntax::parse(&sources, file)).value;
+    let tree = timed(&mut times, "syntax", || syntax::parse_all(&sources, file)).value;
     let overrides = Overrides::default();
     let model = timed(&mut times, "model", || model::resolve(&tree, &overrides)).value;
     let made = timed(&mut times, "build", || build::assemble(&model)).value;

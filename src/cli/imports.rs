@@ -1,0 +1,153 @@
+//! What a plan imports: files are read and handed in, each once, before anything is worked out.
+
+use std::collections::BTreeMap;
+use std::path::{Path, PathBuf};
+
+use super::files;
+use super::findings::IMPORT_NOT_READ;
+use crate::finding::{Finding, Findings};
+use crate::library;
+use crate::source::{FileId, Sources, Span};
+use crate::syntax::tree::{Import, ImportSource};
+use crate::syntax::{self, imports};
+
+/// A file whose imports are to be followed.
+struct Importer {
+    file: FileId,
+    /// The folder its paths start from; none for `std`, which imports no files.
+    folder: Option<PathBuf>,
+    /// What its imports may not leave.
+    root: PathBuf,
+}
+
+/// Everything read so far.
+struct Loader<'s> {
+    sources: &'s mut Sources,
+    findings: Findings,
+    /// Files by where they really are.
+    known: BTreeMap<PathBuf, FileId>,
+    std: Option<FileId>,
+    open: Vec<Importer>,
+}
+
+/// Reads all that a plan imports, over as many files as it takes, and links it in `sources`.
+///
+/// A path leads from the folder of the file that imports, to a file in the folder of the plan or
+/// below it.
+pub(super) fn load(path: &Path, file: FileId, sources: &mut Sources) -> Findings {
+    let folder = folder_of(path);
+    let root = folder.canonicalize().unwrap_or_else(|_| folder.clone());
+    let mut loader = Loader {
+        sources,
+        findings: Findings::new(),
+        known: BTreeMap::new(),
+        std: None,
+        open: Vec::new(),
+    };
+    if let Ok(own) = path.canonicalize() {
+        loader.known.insert(own, file);
+    }
+    loader.open.push(Importer {
+        file,
+        folder: Some(folder),
+        root,
+    });
+    while let Some(importer) = loader.open.pop() {
+        let tree = syntax::parse(loader.sources, importer.file).value;
+        for import in imports(&tree) {
+            loader.follow(&importer, import);
+        }
+    }
+    loader.findings
+}
+
+fn folder_of(path: &Path) -> PathBuf {
+    match path.parent() {
+        Some(folder) if !folder.as_os_str().is_empty() => folder.to_owned(),
+        _ => PathBuf::from("."),
+    }
+}
+
+impl Loader<'_> {
+    fn follow(&mut self, importer: &Importer, import: &Import) {
+        let key = import.from.key();
+        if self.sources.linked(importer.file, &key).is_some() {
+            return;
+        }
+        let found = match &import.from {
+            ImportSource::Named(name) if name.value == library::STD => Ok(self.std_file()),
+            ImportSource::Named(name) => Err(not_read(
+                name.span,
+                format!("there is no library `{}`", name.value),
+                "`std` ships with the tool; other libraries are files: `import … from \"parts/drawers.wright\"`",
+            )),
+            ImportSource::File(path) => self.file(importer, &path.value, path.span),
+        };
+        match found {
+            Ok(library) => self.sources.link(importer.file, &key, library),
+            Err(finding) => self.findings.push(*finding),
+        }
+    }
+
+    fn std_file(&mut self) -> FileId {
+        if let Some(known) = self.std {
+            return known;
+        }
+        let file = self.sources.add(library::STD, &library::std_text());
+        self.std = Some(file);
+        self.open.push(Importer {
+            file,
+            folder: None,
+            root: PathBuf::new(),
+        });
+        file
+    }
+
+    fn file(
+        &mut self,
+        importer: &Importer,
+        path: &str,
+        span: Span,
+    ) -> Result<FileId, Box<Finding>> {
+        let Some(folder) = &importer.folder else {
+            let message = format!("`std` cannot import `{path}`");
+            return Err(not_read(span, message, "name a file beside the plan"));
+        };
+        let outside = || {
+            let message = format!("`{path}` leads out of the folder of the plan");
+            let remedy = "move the library into that folder or one below it: a plan must be whole wherever its folder goes";
+            not_read(span, message, remedy)
+        };
+        if Path::new(path).is_absolute() || path.contains('\\') {
+            return Err(outside());
+        }
+        let shown = folder.join(path);
+        let real = shown.canonicalize().map_err(|fault| {
+            let message = format!("`{}` cannot be read: {fault}", shown.display());
+            not_read(
+                span,
+                message,
+                "write the path from the folder of the file that imports",
+            )
+        })?;
+        if !real.starts_with(&importer.root) {
+            return Err(outside());
+        }
+        if let Some(known) = self.known.get(&real) {
+            return Ok(*known);
+        }
+        let file = files::read(&shown, self.sources)
+            .map_err(|finding| Box::new(finding.related(span, "imported here")))?;
+        self.known.insert(real, file);
+        self.open.push(Importer {
+            file,
+            folder: Some(folder_of(&shown)),
+            root: importer.root.clone(),
+        });
+        Ok(file)
+    }
+}
+
+fn not_read(span: Span, message: String, remedy: &str) -> Box<Finding> {
+    Box::new(Finding::new(&IMPORT_NOT_READ, span, message).remedy(remedy))
+}

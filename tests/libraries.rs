@@ -1,0 +1,190 @@
+//! Libraries: `std` with a plan for each of its sub-assemblies, and imports as people write them.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output};
+
+use leafwright::library;
+
+use crate::check::check;
+
+fn leafwright(folder: &Path, arguments: &[&str]) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_leafwright"))
+        .args(arguments)
+        .current_dir(folder)
+        .output()
+        .unwrap()
+}
+
+fn stderr(output: &Output) -> String {
+    String::from_utf8_lossy(&output.stderr).into_owned()
+}
+
+/// A folder of its own, empty, with files in it.
+fn folder(name: &str, files: &[(&str, &str)]) -> PathBuf {
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR"))
+        .join("libraries")
+        .join(name);
+    let _ = fs::remove_dir_all(&folder);
+    fs::create_dir_all(&folder).unwrap();
+    for (path, text) in files {
+        let path = folder.join(path);
+        fs::create_dir_all(path.parent().unwrap()).unwrap();
+        fs::write(path, text).unwrap();
+    }
+    folder
+}
+
+/// The names that `std` declares, with the word before each.
+fn declared() -> Vec<(String, String)> {
+    let text = library::std_text();
+    let lines = text
+        .lines()
+        .filter(|line| !line.starts_with([' ', '#', '}']));
+    lines
+        .filter_map(|line| {
+            let mut words = line.split([' ', '(']);
+            Some((words.next()?.to_owned(), words.next()?.to_owned()))
+        })
+        .filter(|(word, _)| ["material", "hardware", "subassembly"].contains(&word.as_str()))
+        .collect()
+}
+
+#[test]
+fn every_sub_assembly_of_std_has_a_plan_without_findings() {
+    let tests = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/library");
+    let mut plans = String::new();
+    for entry in fs::read_dir(&tests).unwrap() {
+        let path = entry.unwrap().path();
+        let text = fs::read_to_string(&path).unwrap();
+        let checked = check(path.file_name().unwrap().to_str().unwrap(), &text);
+        assert_eq!(checked.report(), "", "{}", path.display());
+        plans.push_str(&text);
+    }
+    for (word, name) in declared() {
+        let used = plans.contains(&format!(" {name}(")) || plans.contains(&format!("= {name}("));
+        assert!(word != "subassembly" || used, "no plan places `{name}`");
+    }
+}
+
+#[test]
+fn every_material_and_item_of_std_can_be_used() {
+    let mut imports = Vec::new();
+    let mut lines = String::new();
+    for (word, name) in declared() {
+        imports.push(name.clone());
+        match word.as_str() {
+            "material" => lines.push_str(&format!("require {name}.thickness > 1 mm\n")),
+            "hardware" => lines.push_str(&format!(
+                "part band_{name} from birch_ply_18 {{ length 400 mm; width 300 mm }}\n"
+            )),
+            _ => {}
+        }
+    }
+    assert!(imports.len() > 140, "{}", imports.len());
+    let text = format!(
+        "plan \"All\" {{ revision \"A\" on 2026-01-15 }}\nimport {} from std\n{lines}",
+        imports.join(", ")
+    );
+    // Nothing is used, so much is told; but nothing is wrong with any of them.
+    let checked = check("all.wright", &text);
+    assert!(!checked.has_errors(), "{}", checked.report());
+}
+
+#[test]
+fn sizes_of_softwood_are_those_of_the_standard() {
+    // ref: stock-sizes, "Softwood lumber, dry, surfaced (PS 20)" [V], actual inches.
+    let actual = [
+        ("1x4", "3/4", "3-1/2"),
+        ("1x8", "3/4", "7-1/4"),
+        ("2x4", "1-1/2", "3-1/2"),
+        ("2x12", "1-1/2", "11-1/4"),
+        ("4x4", "3-1/2", "3-1/2"),
+    ];
+    let mut text = "plan \"Lumber\" { revision \"A\" on 2026-01-15 }\n".to_owned();
+    for (nominal, thickness, width) in actual {
+        text.push_str(&format!(
+            "import softwood_{nominal} from std\n\
+             require softwood_{nominal}.thickness = {thickness} in\n\
+             require softwood_{nominal}.width = {width} in\n"
+        ));
+    }
+    let checked = check("lumber.wright", &text);
+    assert!(!checked.has_errors(), "{}", checked.report());
+}
+
+const SHARED: &str = r#"library "Shared" { version "1.0"; language 1; author "Example Workshop"; about "Boards." }
+import birch_ply_18 from std
+let reach = 300 mm
+part shelf from birch_ply_18 "Shelf" { length reach grain; width 200 mm }
+"#;
+
+const PLAN: &str = r#"plan "Shelf" { revision "A" on 2026-01-15 }
+import shelf as board, reach from "parts/shared.wright"
+place low = board { length right; width back; left at 0 mm; front at 0 mm; bottom at reach }
+step "Put it up" { add low; say "Put {low} up." }
+"#;
+
+#[test]
+fn a_part_comes_from_a_file_with_what_it_is_cut_from() {
+    let folder = folder(
+        "good",
+        &[("plan.wright", PLAN), ("parts/shared.wright", SHARED)],
+    );
+    let output = leafwright(&folder, &["check", "plan.wright"]);
+    assert_eq!(stderr(&output), "");
+    let output = leafwright(&folder, &["export", "cut-list", "plan.wright"]);
+    let table = String::from_utf8_lossy(&output.stdout).into_owned();
+    assert!(table.contains("Birch plywood 18 mm"), "{table}");
+    // From another folder the paths lead from the files all the same.
+    let output = leafwright(folder.parent().unwrap(), &["check", "good/plan.wright"]);
+    assert_eq!(stderr(&output), "");
+}
+
+#[test]
+fn an_import_cannot_leave_the_folder_of_the_plan() {
+    let outside = PLAN.replace("parts/shared.wright", "../shared.wright");
+    let absent = PLAN.replace("parts/shared.wright", "parts/none.wright");
+    let absolute = PLAN.replace("parts/shared.wright", "/etc/hostname");
+    let unknown = PLAN.replace("\"parts/shared.wright\"", "elsewhere");
+    let folder = folder(
+        "outside/inner",
+        &[
+            ("../shared.wright", SHARED),
+            ("outside.wright", &outside),
+            ("absent.wright", &absent),
+            ("absolute.wright", &absolute),
+            ("unknown.wright", &unknown),
+        ],
+    );
+    #[cfg(unix)]
+    {
+        std::os::unix::fs::symlink("../shared.wright", folder.join("linked.wright")).unwrap();
+        let linked = PLAN.replace("parts/shared.wright", "linked.wright");
+        fs::write(folder.join("link.wright"), linked).unwrap();
+        let output = leafwright(&folder, &["check", "link.wright"]);
+        assert!(
+            stderr(&output).contains("leads out of the folder"),
+            "{}",
+            stderr(&output)
+        );
+    }
+    for (name, told) in [
+        ("outside", "leads out of the folder of the plan"),
+        ("absent", "cannot be read"),
+        ("absolute", "leads out of the folder of the plan"),
+        ("unknown", "there is no library `elsewhere`"),
+    ] {
+        let file = format!("{name}.wright");
+        let output = leafwright(&folder, &["build", &file, "-o", "plan.pdf"]);
+        assert_eq!(output.status.code(), Some(1), "{name}");
+        let report = stderr(&output);
+        assert!(
+            report.contains("X006") && report.contains(told),
+            "{name}: {report}"
+        );
+        // What is missing is told once, and nothing that hangs on it.
+        assert_eq!(report.matches("error[").count(), 1, "{name}: {report}");
+        assert!(!folder.join("plan.pdf").exists());
+    }
+}
