@@ -11,6 +11,7 @@ pub mod document;
 pub mod drawing;
 pub mod export;
 pub mod finding;
+pub mod format;
 pub mod geometry;
 pub mod library;
 pub mod model;

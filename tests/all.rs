@@ -14,6 +14,7 @@ mod broken;
 mod check;
 mod exports;
 mod findings;
+mod format;
 #[path = "benches/generate.rs"]
 mod generate;
 mod joints;

@@ -28,7 +28,7 @@ fn rust_files(folder: &Path) -> Vec<PathBuf> {
 /// The ground floor, then the road: a room may use what stands before it, and itself.
 ///
 /// `finding` is on the ground floor, but its catalogue names the pages of every room.
-const ROOMS: [&str; 24] = [
+const ROOMS: [&str; 25] = [
     "units",
     "wood",
     "geometry",
@@ -38,6 +38,7 @@ const ROOMS: [&str; 24] = [
     "display",
     "text",
     "syntax",
+    "format",
     "model",
     "build",
     "solid",

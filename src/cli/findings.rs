@@ -39,4 +39,11 @@ finding_pages! {
     ///
     /// Source: the language (grammar/LANGUAGE.md, "import and library").
     X006 IMPORT_NOT_READ Error "import that cannot be read" "what it declares is missing from the build";
+
+    /// A source is not written in the canonical form.
+    ///
+    /// `fmt --check` tells where the first difference is and writes nothing.
+    ///
+    /// Source: the language (grammar/LANGUAGE.md, "Canonical form").
+    X007 NOT_CANONICAL Error "not in canonical form" "two ways of writing one thing show as a change where there is none";
 }

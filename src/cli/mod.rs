@@ -11,6 +11,7 @@ mod export;
 mod figures;
 mod files;
 pub mod findings;
+mod format;
 mod imports;
 mod overrides;
 
@@ -71,6 +72,9 @@ enum Command {
     Draw(DrawArguments),
     /// Write a table of a plan for other programs
     Export(ExportArguments),
+    /// Write sources in their canonical form
+    #[command(name = "fmt", visible_alias = "format")]
+    Format(FormatArguments),
 }
 
 #[derive(Debug, Args)]
@@ -155,6 +159,16 @@ struct ExportArguments {
     output: Option<PathBuf>,
 }
 
+#[derive(Debug, Args)]
+struct FormatArguments {
+    /// Sources; `-` reads standard input and writes standard output
+    #[arg(required = true)]
+    files: Vec<PathBuf>,
+    /// Write nothing; tell of sources that are not in canonical form
+    #[arg(long)]
+    check: bool,
+}
+
 /// A table of a plan.
 #[derive(Clone, Copy, Debug, ValueEnum)]
 enum TableArgument {
@@ -234,6 +248,7 @@ pub fn run() -> ExitCode {
         Command::Explain(arguments) => explain::run(&arguments),
         Command::Draw(arguments) => draw::run(&arguments),
         Command::Export(arguments) => export::run(&arguments),
+        Command::Format(arguments) => format::run(&arguments),
     };
     exit.into()
 }

@@ -7,6 +7,7 @@
 //!
 //! Never looks a name up, works nothing out and knows no kinds: `18 mm + 3` is a fine tree.
 
+mod cut;
 mod expected;
 pub mod findings;
 mod forest;
@@ -42,6 +43,7 @@ use layout::Source;
 use lower::Reader;
 use tree::{Expr, Tree};
 
+pub use cut::{Cut, CutBlock, WordKind, cut, words};
 pub use forest::{Forest, imports, parse_all};
 
 /// The language that this version reads; a library says which it needs.

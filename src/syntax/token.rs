@@ -50,6 +50,19 @@ pub(super) fn around(
     (before, None)
 }
 
+/// The tokens of a stretch.
+pub(super) fn tokens(source: Source<'_>, line: Range<usize>) -> impl Iterator<Item = Token> {
+    let mut next = source.next_mark(line.start);
+    std::iter::from_fn(move || {
+        if next >= line.end {
+            return None;
+        }
+        let token = token(source, next, line.end);
+        next = source.next_mark(token.range.end);
+        Some(token)
+    })
+}
+
 /// The token at `start`, which is not blank.
 fn token(source: Source<'_>, start: usize, line_end: usize) -> Token {
     let rest = source.slice(start..line_end);
