@@ -6,6 +6,7 @@ pub mod behaviour;
 pub mod build;
 pub mod caution;
 pub mod cli;
+pub mod diff;
 pub mod display;
 pub mod document;
 pub mod drawing;

@@ -49,8 +49,8 @@ pub struct Checked {
 }
 
 impl Checked {
-    /// What is compared with other selections; none where the build is not sound.
-    fn selected(&self) -> Option<Selected<'_>> {
+    /// What is compared with other selections and revisions; none where the build is not sound.
+    pub fn selected(&self) -> Option<Selected<'_>> {
         Some(Selected {
             build: self.sound.as_ref()?.build(),
             stock: &self.stock,

@@ -12,6 +12,7 @@
 mod assemblies;
 mod broken;
 mod check;
+mod diff;
 mod exports;
 mod findings;
 mod format;

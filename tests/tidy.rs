@@ -28,7 +28,7 @@ fn rust_files(folder: &Path) -> Vec<PathBuf> {
 /// The ground floor, then the road: a room may use what stands before it, and itself.
 ///
 /// `finding` is on the ground floor, but its catalogue names the pages of every room.
-const ROOMS: [&str; 25] = [
+const ROOMS: [&str; 26] = [
     "units",
     "wood",
     "geometry",
@@ -47,6 +47,7 @@ const ROOMS: [&str; 25] = [
     "behaviour",
     "caution",
     "options",
+    "diff",
     "rules",
     "drawing",
     "document",

@@ -1,5 +1,8 @@
 //! `leafwright check FILE`: what is wrong with a source.
 
+use std::path::Path;
+
+use super::revisions::{Disk, Shelf};
 use super::{
     CheckArguments, Exit, Format, SourceArguments, figures, files, imports, overrides, report, say,
 };
@@ -37,7 +40,7 @@ fn checked_by(
         findings.push(*finding);
         findings
     })?;
-    let unread = imports::load(&arguments.file, file, sources);
+    let unread = imports::load(&arguments.file, file, &Disk, sources);
     let mut outcome = worked_out(arguments, file, sources, check);
     if !unread.is_empty() {
         // What could not be read is missing, and nothing is made without it.
@@ -46,6 +49,27 @@ fn checked_by(
         outcome.findings = outcome.findings.sorted();
     }
     Ok(outcome)
+}
+
+/// Reads and checks a source where it stands, with its own values and choices.
+pub(super) fn checked_on(
+    path: &Path,
+    shelf: &dyn Shelf,
+    sources: &mut Sources,
+) -> Result<Outcome<Checked>, Findings> {
+    let file = shelf.read(path, sources).map_err(|finding| {
+        let mut findings = Findings::new();
+        findings.push(*finding);
+        findings
+    })?;
+    let unread = imports::load(path, file, shelf, sources);
+    if !unread.is_empty() {
+        return Ok(Outcome {
+            value: Checked::default(),
+            findings: unread,
+        });
+    }
+    Ok(road::check(sources, file, &Overrides::default()))
 }
 
 fn worked_out(

@@ -46,4 +46,13 @@ finding_pages! {
     ///
     /// Source: the language (grammar/LANGUAGE.md, "Canonical form").
     X007 NOT_CANONICAL Error "not in canonical form" "two ways of writing one thing show as a change where there is none";
+
+    /// A revision cannot be read: there is no git or no repository, no such revision in it, or the
+    /// file was not in it.
+    ///
+    /// Revisions are read through the git that is installed, and nothing in the working tree is
+    /// touched.
+    ///
+    /// Source: git.
+    X008 NO_REVISION Error "a revision that cannot be read" "there is nothing to compare with";
 }

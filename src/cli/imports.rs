@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
-use super::files;
 use super::findings::IMPORT_NOT_READ;
+use super::revisions::Shelf;
 use crate::finding::{Finding, Findings};
 use crate::library;
 use crate::source::{FileId, Sources, Span};
@@ -23,6 +23,7 @@ struct Importer {
 /// Everything read so far.
 struct Loader<'s> {
     sources: &'s mut Sources,
+    shelf: &'s dyn Shelf,
     findings: Findings,
     /// Files by where they really are.
     known: BTreeMap<PathBuf, FileId>,
@@ -34,17 +35,23 @@ struct Loader<'s> {
 ///
 /// A path leads from the folder of the file that imports, to a file in the folder of the plan or
 /// below it.
-pub(super) fn load(path: &Path, file: FileId, sources: &mut Sources) -> Findings {
+pub(super) fn load(
+    path: &Path,
+    file: FileId,
+    shelf: &dyn Shelf,
+    sources: &mut Sources,
+) -> Findings {
     let folder = folder_of(path);
-    let root = folder.canonicalize().unwrap_or_else(|_| folder.clone());
+    let root = shelf.real(&folder).unwrap_or_else(|_| folder.clone());
     let mut loader = Loader {
         sources,
+        shelf,
         findings: Findings::new(),
         known: BTreeMap::new(),
         std: None,
         open: Vec::new(),
     };
-    if let Ok(own) = path.canonicalize() {
+    if let Ok(own) = shelf.real(path) {
         loader.known.insert(own, file);
     }
     loader.open.push(Importer {
@@ -122,7 +129,7 @@ impl Loader<'_> {
             return Err(outside());
         }
         let shown = folder.join(path);
-        let real = shown.canonicalize().map_err(|fault| {
+        let real = self.shelf.real(&shown).map_err(|fault| {
             let message = format!("`{}` cannot be read: {fault}", shown.display());
             not_read(
                 span,
@@ -136,7 +143,9 @@ impl Loader<'_> {
         if let Some(known) = self.known.get(&real) {
             return Ok(*known);
         }
-        let file = files::read(&shown, self.sources)
+        let file = self
+            .shelf
+            .read(&shown, self.sources)
             .map_err(|finding| Box::new(finding.related(span, "imported here")))?;
         self.known.insert(real, file);
         self.open.push(Importer {

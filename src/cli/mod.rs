@@ -5,6 +5,7 @@
 
 mod build;
 mod check;
+mod diff;
 mod draw;
 mod explain;
 mod export;
@@ -14,6 +15,7 @@ pub mod findings;
 mod format;
 mod imports;
 mod overrides;
+mod revisions;
 
 use std::io::Write;
 use std::path::PathBuf;
@@ -72,6 +74,8 @@ enum Command {
     Draw(DrawArguments),
     /// Write a table of a plan for other programs
     Export(ExportArguments),
+    /// Tell what differs between two plans, or between two revisions of one
+    Diff(DiffArguments),
     /// Write sources in their canonical form
     #[command(name = "fmt", visible_alias = "format")]
     Format(FormatArguments),
@@ -157,6 +161,38 @@ struct ExportArguments {
     /// Where to write it; standard output if not said
     #[arg(short, long)]
     output: Option<PathBuf>,
+}
+
+#[derive(Debug, Args)]
+struct DiffArguments {
+    /// The earlier plan and the later one; with `--rev`, the plan of which revisions are compared
+    #[arg(required = true)]
+    files: Vec<PathBuf>,
+    /// Revisions of git: `v1..v2`, or `v1` and the file as it is
+    #[arg(long, value_name = "REVISIONS")]
+    rev: Option<String>,
+    /// For people or for programs
+    #[arg(long, default_value = "text")]
+    format: DiffForm,
+    /// Write a sheet for those who own the earlier plan, as a PDF: what changed, which parts still
+    /// serve
+    #[arg(long, value_name = "PDF", conflicts_with = "textconv")]
+    errata: Option<PathBuf>,
+    /// Take the seven names that git hands to an external diff
+    #[arg(long, conflicts_with_all = ["rev", "textconv"])]
+    driver: bool,
+    /// Print what one file builds, a line each, for git's own comparison
+    #[arg(long, conflicts_with = "rev")]
+    textconv: bool,
+}
+
+/// Who a difference is for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+enum DiffForm {
+    /// For people.
+    Text,
+    /// For programs.
+    Json,
 }
 
 #[derive(Debug, Args)]
@@ -248,6 +284,7 @@ pub fn run() -> ExitCode {
         Command::Explain(arguments) => explain::run(&arguments),
         Command::Draw(arguments) => draw::run(&arguments),
         Command::Export(arguments) => export::run(&arguments),
+        Command::Diff(arguments) => diff::run(&arguments),
         Command::Format(arguments) => format::run(&arguments),
     };
     exit.into()

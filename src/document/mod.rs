@@ -15,6 +15,7 @@ mod context;
 mod cover;
 mod cut_list;
 mod drilling;
+mod errata;
 mod figures;
 mod final_checks;
 pub mod findings;
@@ -51,6 +52,8 @@ use crate::options::OptionChanges;
 use crate::rules::Allowed;
 use crate::stock::Stock;
 use context::{Facts, PlanContext};
+
+pub use errata::errata;
 use tree::Document;
 
 /// What the earlier stages gave.

@@ -1,15 +1,18 @@
 //! Runs the templates. The only place that knows the template engine.
 
+use std::collections::BTreeMap;
 use std::error::Error as _;
 
 use minijinja::value::{Serde, Value};
 use minijinja::{AutoEscape, Environment, Error, ErrorKind, UndefinedBehavior, escape_formatter};
 
 use super::context::{Facts, PlanContext};
+use super::errata::ErrataContext;
 use super::findings::{self, Fault};
 use super::locate;
 use super::markup::{self, Markup};
-use super::templates::{ROOT, Templates};
+use super::templates::{ERRATA, ROOT, Templates};
+use crate::display::Figure;
 
 /// Budget of work of a plan without content: instructions, and about 64 bytes of text each.
 const LEAST_FUEL: u64 = 2_000_000;
@@ -48,16 +51,42 @@ pub(super) fn blocks(
     context: &PlanContext,
 ) -> Result<Markup, Fault> {
     let value = Value::from(Serde(context));
-    let fuel = fuel(facts);
-    let text = text(templates, &value, fuel, Marks::None)?;
-    let read = markup::read(&text, facts.figures);
+    read(templates, ROOT, &value, fuel(facts), facts.figures)
+}
+
+/// The blocks of the sheet for those who own an earlier plan; `things` are told on it.
+pub(super) fn errata(
+    templates: &Templates,
+    context: &ErrataContext,
+    things: usize,
+) -> Result<Markup, Fault> {
+    let value = Value::from(Serde(context));
+    let fuel = LEAST_FUEL.saturating_add(FUEL_EACH.saturating_mul(things as u64));
+    read(templates, ERRATA, &value, fuel, &BTreeMap::new())
+}
+
+fn read(
+    templates: &Templates,
+    root: &str,
+    value: &Value,
+    fuel: u64,
+    figures: &BTreeMap<String, Figure>,
+) -> Result<Markup, Fault> {
+    let text = text(templates, root, value, fuel, Marks::None)?;
+    let read = markup::read(&text, figures);
     if read.as_ref().is_ok_and(|markup| markup.faults.is_empty()) {
         return read;
     }
     // Something is wrong: once more, with marks that lead back to the template's line. Marks
     // are text and take fuel.
-    let text = self::text(templates, &value, fuel.saturating_mul(2), Marks::AtTags)?;
-    match markup::read(&text, facts.figures) {
+    let text = self::text(
+        templates,
+        root,
+        value,
+        fuel.saturating_mul(2),
+        Marks::AtTags,
+    )?;
+    match markup::read(&text, figures) {
         Ok(mut markup) => {
             let faults = markup.faults.into_iter();
             markup.faults = faults.map(|fault| locate::located(fault, &text)).collect();
@@ -67,7 +96,13 @@ pub(super) fn blocks(
     }
 }
 
-fn text(templates: &Templates, context: &Value, fuel: u64, marks: Marks) -> Result<String, Fault> {
+fn text(
+    templates: &Templates,
+    root: &str,
+    context: &Value,
+    fuel: u64,
+    marks: Marks,
+) -> Result<String, Fault> {
     let mut engine = Environment::new();
     engine.set_auto_escape_callback(|_| AutoEscape::Html);
     engine.set_undefined_behavior(UndefinedBehavior::Strict);
@@ -86,7 +121,7 @@ fn text(templates: &Templates, context: &Value, fuel: u64, marks: Marks) -> Resu
             .add_template_owned(name.to_owned(), text)
             .map_err(|error| fault(&error))?;
     }
-    let root = engine.get_template(ROOT).map_err(|error| fault(&error))?;
+    let root = engine.get_template(root).map_err(|error| fault(&error))?;
     root.render(context).map_err(|error| fault(&error))
 }
 

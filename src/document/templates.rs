@@ -5,6 +5,9 @@ use std::collections::BTreeMap;
 /// The template that all others are included from.
 pub(super) const ROOT: &str = "plan.xml.j2";
 
+/// The root of the sheet for those who own an earlier plan.
+pub(super) const ERRATA: &str = "errata.xml.j2";
+
 macro_rules! shipped {
     ($($name:literal),+ $(,)?) => {
         &[$(($name, include_str!(concat!("../../templates/", $name)))),+]
@@ -32,6 +35,7 @@ const SHIPPED: &[(&str, &str)] = shipped![
     "figures.xml.j2",
     "revisions.xml.j2",
     "terms.xml.j2",
+    "errata.xml.j2",
 ];
 
 /// Templates by name. Handed in as text: nothing here reads a disk.

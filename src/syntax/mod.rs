@@ -41,7 +41,12 @@ use crate::finding::{Findings, Outcome};
 use crate::source::{FileId, Sources};
 use layout::Source;
 use lower::Reader;
-use tree::{Expr, Tree};
+use rayon::iter::ParallelIterator;
+use rayon::slice::ParallelSlice;
+use tree::{Expr, Statement, Tree};
+
+/// So many statements are read at a time.
+const CHUNK: usize = 32;
 
 pub use cut::{Cut, CutBlock, WordKind, cut, words};
 pub use forest::{Forest, imports, parse_all};
@@ -69,8 +74,23 @@ pub fn parse(sources: &Sources, file: FileId) -> Outcome<Tree> {
         };
     }
     let mut reader = Reader::new(source);
-    for item in reader.lay_out() {
-        tree.statements.extend(lower::statement(&mut reader, &item));
+    let items = reader.lay_out();
+    // Statements know nothing of each other. What is read of them and found in them comes back in
+    // the order of the text.
+    let read: Vec<(Vec<Statement>, Findings)> = items
+        .par_chunks(CHUNK)
+        .map(|items| {
+            let mut reader = Reader::new(source);
+            let statements = items.iter();
+            let statements = statements.filter_map(|item| lower::statement(&mut reader, item));
+            (statements.collect(), reader.findings())
+        })
+        .collect();
+    for (statements, findings) in read {
+        tree.statements.extend(statements);
+        for finding in findings.iter() {
+            reader.report(finding.clone());
+        }
     }
     Outcome {
         value: tree,

@@ -1,0 +1,151 @@
+//! Sources as they were: read from the disk, or from a revision through the user's own git.
+
+use std::ffi::OsStr;
+use std::path::{Component, Path, PathBuf};
+use std::process::Command;
+
+use super::files;
+use super::findings::NO_REVISION;
+use crate::finding::Finding;
+use crate::source::{FileId, LARGEST_SOURCE, Sources, Span};
+
+/// Where files are read from.
+pub(super) trait Shelf {
+    /// Reads a file.
+    fn read(&self, path: &Path, sources: &mut Sources) -> Result<FileId, Box<Finding>>;
+    /// Where a path really leads, links followed.
+    fn real(&self, path: &Path) -> std::io::Result<PathBuf>;
+}
+
+/// The files as they are.
+pub(super) struct Disk;
+
+impl Shelf for Disk {
+    fn read(&self, path: &Path, sources: &mut Sources) -> Result<FileId, Box<Finding>> {
+        files::read(path, sources)
+    }
+
+    fn real(&self, path: &Path) -> std::io::Result<PathBuf> {
+        path.canonicalize()
+    }
+}
+
+/// The files of one revision of a repository; its working tree is not touched.
+pub(super) struct Revision {
+    /// As the user wrote it.
+    written: String,
+    /// The commit it is.
+    commit: String,
+    /// The repository's folder.
+    root: PathBuf,
+}
+
+impl Revision {
+    /// A revision of the repository that a file is in.
+    ///
+    /// # Errors
+    /// A finding where there is no git, no repository, or no such revision in it.
+    pub(super) fn of(file: &Path, written: &str) -> Result<Self, Box<Finding>> {
+        let folder = match file.parent() {
+            Some(folder) if !folder.as_os_str().is_empty() => folder,
+            _ => Path::new("."),
+        };
+        let root = git(folder, ["rev-parse", "--show-toplevel"]).map_err(|fault| {
+            told(format!(
+                "`{}` is in no git repository: {fault}",
+                file.display()
+            ))
+        })?;
+        let named = format!("{written}^{{commit}}");
+        let arguments = [
+            "rev-parse",
+            "--verify",
+            "--quiet",
+            "--end-of-options",
+            &named,
+        ];
+        let commit = git(folder, arguments)
+            .map_err(|_| told(format!("the repository has no revision `{written}`")))?;
+        Ok(Self {
+            written: written.to_owned(),
+            commit: line(&commit),
+            root: PathBuf::from(line(&root)),
+        })
+    }
+}
+
+impl Shelf for Revision {
+    fn read(&self, path: &Path, sources: &mut Sources) -> Result<FileId, Box<Finding>> {
+        let shown = format!("{}:{}", self.written, path.display());
+        let real = self.real(path).unwrap_or_default();
+        let inside = real.strip_prefix(&self.root).unwrap_or(&real);
+        // Git's paths have slashes everywhere.
+        let inside: Vec<&str> = inside.iter().filter_map(OsStr::to_str).collect();
+        let object = format!("{}:{}", self.commit, inside.join("/"));
+        let text = git(&self.root, ["cat-file", "blob", &object]).map_err(|_| {
+            told(format!(
+                "`{}` is not in revision `{}`",
+                path.display(),
+                self.written
+            ))
+            .into_boxed(
+                "name the path it had then; a file that was renamed since is compared as two files",
+            )
+        })?;
+        if text.len() > LARGEST_SOURCE {
+            return Err(told(format!("`{shown}` is larger than a source may be")));
+        }
+        Ok(sources.add(&shown, text.strip_prefix('\u{feff}').unwrap_or(&text)))
+    }
+
+    fn real(&self, path: &Path) -> std::io::Result<PathBuf> {
+        // The folder is there today; what is in it may not be.
+        let whole = std::path::absolute(path)?;
+        let mut real = PathBuf::new();
+        for part in whole.components() {
+            match part {
+                Component::ParentDir => drop(real.pop()),
+                Component::CurDir => {}
+                Component::Prefix(_) | Component::RootDir | Component::Normal(_) => real.push(part),
+            }
+        }
+        let there = real.ancestors().find_map(|folder| {
+            let canonical = folder.canonicalize().ok()?;
+            Some(canonical.join(real.strip_prefix(folder).ok()?))
+        });
+        Ok(there.unwrap_or(real))
+    }
+}
+
+trait Advised {
+    fn into_boxed(self, remedy: &str) -> Box<Finding>;
+}
+
+impl Advised for Box<Finding> {
+    fn into_boxed(self, remedy: &str) -> Box<Finding> {
+        Box::new(self.remedy(remedy))
+    }
+}
+
+fn told(message: String) -> Box<Finding> {
+    Box::new(Finding::new(&NO_REVISION, Span::default(), message))
+}
+
+fn line(text: &str) -> String {
+    text.trim_end_matches(['\n', '\r']).to_owned()
+}
+
+/// What git prints, or why it prints nothing.
+fn git<'a>(folder: &Path, arguments: impl IntoIterator<Item = &'a str>) -> Result<String, String> {
+    let output = Command::new("git")
+        .arg("-C")
+        .arg(folder)
+        .args(arguments)
+        .output()
+        .map_err(|fault| format!("git cannot be run: {fault}"))?;
+    if !output.status.success() {
+        let said = String::from_utf8_lossy(&output.stderr);
+        return Err(said.lines().next().unwrap_or("").to_owned());
+    }
+    String::from_utf8(output.stdout).map_err(|_| "it is not UTF-8".to_owned())
+}
