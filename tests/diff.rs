@@ -449,3 +449,44 @@ fn owners_of_the_earlier_plan_get_a_sheet() {
     assert_eq!(output.status.code(), Some(1));
     assert!(!folder.join("none.pdf").exists());
 }
+
+#[test]
+fn a_release_needs_a_revision_for_what_changed() {
+    let root = repository("release");
+    // The library has changed since v1, and the plan still says revision A.
+    let build = |rev: &str| {
+        leafwright(
+            &root,
+            &[
+                "build",
+                "plans/shelf.wright",
+                "-o",
+                "shelf.pdf",
+                "--release-of",
+                rev,
+            ],
+        )
+    };
+    let output = build("v1");
+    assert_eq!(output.status.code(), Some(1));
+    assert!(stderr(&output).contains("X009"), "{}", stderr(&output));
+    assert!(!root.join("shelf.pdf").exists());
+    let output = build("v2");
+    assert_eq!(
+        (output.status.code(), stderr(&output).as_str()),
+        (Some(0), "")
+    );
+    let plan = SHELF.replace(
+        "{ revision",
+        "{ revision \"B\" on 2026-02-01 \"Shorter\"; revision",
+    );
+    fs::write(root.join("plans/shelf.wright"), plan).unwrap();
+    let output = build("v1");
+    assert_eq!(
+        (output.status.code(), stderr(&output).as_str()),
+        (Some(0), "")
+    );
+    let output = build("v2");
+    assert_eq!(output.status.code(), Some(0));
+    assert!(stderr(&output).contains("X010"), "{}", stderr(&output));
+}

@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use super::{BuildArguments, Exit, check, files, report, say};
+use super::{BuildArguments, Exit, check, files, release, report, say};
 use crate::document::Templates;
 use crate::finding::Findings;
 use crate::road;
@@ -20,6 +20,10 @@ pub(super) fn run(arguments: &BuildArguments) -> Exit {
         }
     };
     let mut findings = outcome.findings;
+    if let Some(released) = &arguments.release_of {
+        let path = &arguments.source.file;
+        findings.append(release::check(path, released, &outcome.value, &mut sources));
+    }
     let made = plan(arguments, &outcome.value, &mut findings);
     let Some(bytes) = made.filter(|_| !findings.has_errors()) else {
         report(&findings.sorted(), &sources);

@@ -55,4 +55,20 @@ finding_pages! {
     ///
     /// Source: git.
     X008 NO_REVISION Error "a revision that cannot be read" "there is nothing to compare with";
+
+    /// What is built, or how, is other than it was in the release named with `--release-of`, and the
+    /// plan's newest revision is still that of then.
+    ///
+    /// Readers tell one printed plan from the next by its revision. Two that differ under one mark
+    /// cannot be told apart at the bench.
+    ///
+    /// Source: ISO 7200 asks for the revision on every drawing (ref: units-and-paper, "ISO 7200
+    /// title-block fields" [V]).
+    X009 NO_NEW_REVISION Error "changes without a new revision" "two plans that differ carry one mark, and nobody can tell which is right";
+
+    /// The plan has a new revision, and what is built is the same as in the release named with
+    /// `--release-of`.
+    ///
+    /// Source: common practice, no source.
+    X010 NOTHING_NEW Note "a new revision without a change" "the reader looks for what is other, and finds nothing";
 }

@@ -15,6 +15,7 @@ pub mod findings;
 mod format;
 mod imports;
 mod overrides;
+mod release;
 mod revisions;
 
 use std::io::Write;
@@ -103,6 +104,9 @@ struct BuildArguments {
     /// The paper, in place of the one the plan names
     #[arg(long)]
     paper: Option<PaperArgument>,
+    /// The revision in git that was released before: what changed since needs a new revision
+    #[arg(long, value_name = "REVISION")]
+    release_of: Option<String>,
 }
 
 #[derive(Debug, Args)]
