@@ -188,3 +188,172 @@ fn an_import_cannot_leave_the_folder_of_the_plan() {
         assert!(!folder.join("plan.pdf").exists());
     }
 }
+
+fn run(folder: &Path, program: &str, arguments: &[&str]) -> String {
+    let output = Command::new(program)
+        .args(arguments)
+        .current_dir(folder)
+        .output()
+        .unwrap();
+    assert!(
+        output.status.success(),
+        "{program} {arguments:?}: {}",
+        stderr(&output)
+    );
+    String::from_utf8_lossy(&output.stdout).into_owned()
+}
+
+#[cfg(unix)]
+#[test]
+fn a_named_library_is_locked_to_what_it_was() {
+    let plan = PLAN.replace("\"parts/shared.wright\"", "workshop");
+    let folder = folder(
+        "project",
+        &[
+            (
+                "mine/leafwright.toml",
+                "[libraries]\nworkshop = { path = \"../shared/library.wright\" }\n",
+            ),
+            ("mine/plans/plan.wright", &plan),
+            ("shared/library.wright", SHARED),
+        ],
+    );
+    let mine = folder.join("mine");
+    let output = leafwright(&mine, &["check", "plans/plan.wright"]);
+    assert_eq!(stderr(&output), "");
+    // The same sum as the system's own tool gives.
+    let sum = run(&folder, "sha256sum", &["shared/library.wright"]);
+    let sum = sum.split(' ').next().unwrap().to_owned();
+    let lock = fs::read_to_string(mine.join("leafwright.lock")).unwrap();
+    assert!(
+        lock.contains(&format!("\"library.wright\" = \"{sum}\"")),
+        "{lock}"
+    );
+    // A changed library is a finding, and the lock stays.
+    fs::write(
+        folder.join("shared/library.wright"),
+        SHARED.replace("300 mm", "310 mm"),
+    )
+    .unwrap();
+    let output = leafwright(&mine.join("plans"), &["check", "plan.wright"]);
+    assert_eq!(output.status.code(), Some(1));
+    assert!(stderr(&output).contains("X012"), "{}", stderr(&output));
+    assert_eq!(
+        fs::read_to_string(mine.join("leafwright.lock")).unwrap(),
+        lock
+    );
+    // Taken out of the lock, it is locked anew.
+    fs::write(mine.join("leafwright.lock"), "").unwrap();
+    let output = leafwright(&mine, &["check", "plans/plan.wright"]);
+    assert_eq!(stderr(&output), "");
+    let anew = fs::read_to_string(mine.join("leafwright.lock")).unwrap();
+    assert!(anew != lock && anew.contains("library.wright"), "{anew}");
+}
+
+#[test]
+fn a_library_comes_from_a_repository_once_and_is_kept() {
+    let plan = PLAN.replace("\"parts/shared.wright\"", "shared");
+    let folder = folder(
+        "repository",
+        &[
+            ("origin/lib/library.wright", SHARED),
+            ("mine/plan.wright", &plan),
+        ],
+    );
+    let (origin, mine) = (folder.join("origin"), folder.join("mine"));
+    let git = |arguments: &[&str]| {
+        let own = [
+            "-c",
+            "user.name=Example",
+            "-c",
+            "user.email=maker@example.org",
+        ];
+        run(&origin, "git", &[&own, arguments].concat())
+    };
+    git(&["init", "-q", "-b", "main"]);
+    git(&["add", "."]);
+    git(&["commit", "-q", "-m", "First"]);
+    git(&["tag", "v1"]);
+    fs::write(
+        origin.join("lib/library.wright"),
+        SHARED.replace("300 mm", "320 mm"),
+    )
+    .unwrap();
+    git(&["commit", "-q", "-a", "-m", "Longer"]);
+    git(&["tag", "v2"]);
+    let project = |revision: &str| {
+        let text = format!(
+            "[libraries]\nshared = {{ git = \"../origin\", revision = \"{revision}\", file = \"lib/library.wright\" }}\n"
+        );
+        fs::write(mine.join("leafwright.toml"), text).unwrap();
+    };
+    // Git takes a path from the folder that the repository is kept in.
+    let url = |text: &str| text.replace("../origin", &origin.display().to_string());
+    project("v1");
+    let file = mine.join("leafwright.toml");
+    fs::write(&file, url(&fs::read_to_string(&file).unwrap())).unwrap();
+    let output = leafwright(&mine, &["export", "cut-list", "plan.wright"]);
+    assert_eq!(stderr(&output), "");
+    assert!(String::from_utf8_lossy(&output.stdout).contains("300"));
+    // Without the network, or what stands for it here.
+    fs::rename(&origin, folder.join("gone")).unwrap();
+    let output = leafwright(&mine, &["check", "plan.wright"]);
+    assert_eq!(stderr(&output), "");
+    // Another revision is another library: the lock says so.
+    let text = fs::read_to_string(&file)
+        .unwrap()
+        .replace("\"v1\"", "\"v2\"");
+    fs::write(&file, text).unwrap();
+    let output = leafwright(&mine, &["check", "plan.wright"]);
+    assert!(stderr(&output).contains("X012"), "{}", stderr(&output));
+    // A revision that is not kept has to be fetched, and cannot be.
+    let text = fs::read_to_string(&file)
+        .unwrap()
+        .replace("\"v2\"", "\"v3\"");
+    fs::write(&file, text).unwrap();
+    let output = leafwright(&mine, &["check", "plan.wright"]);
+    let report = stderr(&output);
+    assert!(
+        report.contains("X008") && report.contains("cannot be fetched"),
+        "{report}"
+    );
+}
+
+#[test]
+fn a_project_file_that_cannot_be_understood_is_a_finding() {
+    let plan = PLAN.replace("\"parts/shared.wright\"", "workshop");
+    for (name, text, code, told) in [
+        ("broken", "[libraries\n", "X011", "leafwright.toml:1"),
+        (
+            "unknown",
+            "[libraries]\nworkshop = { pat = \"a.wright\" }\n",
+            "X011",
+            "unknown field `pat`",
+        ),
+        (
+            "little",
+            "[libraries]\nworkshop = { git = \"x\" }\n",
+            "X011",
+            "does not say where",
+        ),
+        (
+            "other",
+            "[libraries]\nshop = { path = \"a.wright\" }\n",
+            "X006",
+            "`leafwright.toml` names shop",
+        ),
+    ] {
+        let folder = folder(
+            &format!("bad-{name}"),
+            &[("plan.wright", &plan), ("leafwright.toml", text)],
+        );
+        let output = leafwright(&folder, &["check", "plan.wright"]);
+        assert_eq!(output.status.code(), Some(1), "{name}");
+        let report = stderr(&output);
+        assert!(
+            report.contains(code) && report.contains(told),
+            "{name}: {report}"
+        );
+        assert!(!folder.join("leafwright.lock").exists());
+    }
+}

@@ -62,6 +62,14 @@ fn place_in(sources: &mut Sources, name: &str, text: &str) -> Span {
     Span::new(file, text.len(), text.len())
 }
 
+/// Makes a folder and those above it.
+///
+/// # Errors
+/// Why it cannot be made.
+pub(super) fn folder(path: &Path) -> Result<(), String> {
+    std::fs::create_dir_all(path).map_err(|fault| fault.to_string())
+}
+
 /// Writes a file whole: into a new file beside it, then in its place.
 ///
 /// # Errors

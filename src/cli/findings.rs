@@ -71,4 +71,17 @@ finding_pages! {
     ///
     /// Source: common practice, no source.
     X010 NOTHING_NEW Note "a new revision without a change" "the reader looks for what is other, and finds nothing";
+
+    /// The project file `leafwright.toml`, or its lock, cannot be understood.
+    ///
+    /// Source: the language (grammar/LANGUAGE.md, "import and library").
+    X011 BAD_PROJECT Error "a project file that cannot be understood" "nobody can tell which library is meant";
+
+    /// A library is not what it was when the plan first used it.
+    ///
+    /// The lock `leafwright.lock` holds the sums of a library's files, so that a plan does not change
+    /// because somebody else changed what it uses.
+    ///
+    /// Source: the language (grammar/LANGUAGE.md, "import and library").
+    X012 LIBRARY_CHANGED Error "a library that has changed" "the plan on paper and the plan that is built would differ without a word";
 }

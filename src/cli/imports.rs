@@ -2,9 +2,11 @@
 
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
+use std::rc::Rc;
 
 use super::findings::IMPORT_NOT_READ;
-use super::revisions::Shelf;
+use super::project::{Home, Project};
+use super::revisions::{Revision, Shelf};
 use crate::finding::{Finding, Findings};
 use crate::library;
 use crate::source::{FileId, Sources, Span};
@@ -18,12 +20,17 @@ struct Importer {
     folder: Option<PathBuf>,
     /// What its imports may not leave.
     root: PathBuf,
+    /// Where it is read from; none for where the plan is read from.
+    shelf: Option<Rc<Revision>>,
+    /// The library of the project that it belongs to.
+    library: Option<String>,
 }
 
 /// Everything read so far.
 struct Loader<'s> {
     sources: &'s mut Sources,
     shelf: &'s dyn Shelf,
+    project: Project,
     findings: Findings,
     /// Files by where they really are.
     known: BTreeMap<PathBuf, FileId>,
@@ -33,8 +40,8 @@ struct Loader<'s> {
 
 /// Reads all that a plan imports, over as many files as it takes, and links it in `sources`.
 ///
-/// A path leads from the folder of the file that imports, to a file in the folder of the plan or
-/// below it.
+/// A path leads from the folder of the file that imports, to a file in the folder of the project
+/// or below it; without a project file, in the folder of the plan.
 pub(super) fn load(
     path: &Path,
     file: FileId,
@@ -42,11 +49,15 @@ pub(super) fn load(
     sources: &mut Sources,
 ) -> Findings {
     let folder = folder_of(path);
-    let root = shelf.real(&folder).unwrap_or_else(|_| folder.clone());
+    let mut findings = Findings::new();
+    let project = Project::around(&folder, shelf, sources, &mut findings);
+    let top = project.folder.as_deref().unwrap_or(&folder);
+    let root = shelf.real(top).unwrap_or_else(|_| top.to_owned());
     let mut loader = Loader {
         sources,
         shelf,
-        findings: Findings::new(),
+        project,
+        findings,
         known: BTreeMap::new(),
         std: None,
         open: Vec::new(),
@@ -58,12 +69,21 @@ pub(super) fn load(
         file,
         folder: Some(folder),
         root,
+        shelf: None,
+        library: None,
     });
     while let Some(importer) = loader.open.pop() {
         let tree = syntax::parse(loader.sources, importer.file).value;
         for import in imports(&tree) {
             loader.follow(&importer, import);
         }
+    }
+    loader.project.check(&mut loader.findings);
+    if !loader.findings.has_errors()
+        && shelf.is_now()
+        && let Err(finding) = loader.project.lock()
+    {
+        loader.findings.push(*finding);
     }
     loader.findings
 }
@@ -83,11 +103,7 @@ impl Loader<'_> {
         }
         let found = match &import.from {
             ImportSource::Named(name) if name.value == library::STD => Ok(self.std_file()),
-            ImportSource::Named(name) => Err(not_read(
-                name.span,
-                format!("there is no library `{}`", name.value),
-                "`std` ships with the tool; other libraries are files: `import … from \"parts/drawers.wright\"`",
-            )),
+            ImportSource::Named(name) => self.named(&name.value, name.span),
             ImportSource::File(path) => self.file(importer, &path.value, path.span),
         };
         match found {
@@ -106,6 +122,8 @@ impl Loader<'_> {
             file,
             folder: None,
             root: PathBuf::new(),
+            shelf: None,
+            library: None,
         });
         file
     }
@@ -129,7 +147,9 @@ impl Loader<'_> {
             return Err(outside());
         }
         let shown = folder.join(path);
-        let real = self.shelf.real(&shown).map_err(|fault| {
+        let own = importer.shelf.clone();
+        let shelf: &dyn Shelf = own.as_deref().map_or(self.shelf, |shelf| shelf);
+        let real = shelf.real(&shown).map_err(|fault| {
             let message = format!("`{}` cannot be read: {fault}", shown.display());
             not_read(
                 span,
@@ -140,19 +160,70 @@ impl Loader<'_> {
         if !real.starts_with(&importer.root) {
             return Err(outside());
         }
+        let place = Importer {
+            file: importer.file,
+            folder: Some(folder_of(&shown)),
+            root: importer.root.clone(),
+            shelf: own,
+            library: importer.library.clone(),
+        };
+        self.take(place, &shown, real, span)
+    }
+
+    /// A library that the project gives a name.
+    fn named(&mut self, name: &str, span: Span) -> Result<FileId, Box<Finding>> {
+        let (path, shelf) = match self.project.home(name, span)? {
+            Home::Path(path) => (path, None),
+            Home::Repository {
+                folder,
+                url,
+                revision,
+                file,
+            } => {
+                let kept = Revision::kept(&folder, &url, &revision)
+                    .map_err(|finding| Box::new(finding.related(span, "imported here")))?;
+                (file, Some(Rc::new(kept)))
+            }
+        };
+        let own = shelf.clone();
+        let from: &dyn Shelf = own.as_deref().map_or(self.shelf, |shelf| shelf);
+        let real = from.real(&path).map_err(|fault| {
+            let message = format!("`{}` cannot be read: {fault}", path.display());
+            not_read(span, message, "look at its path in `leafwright.toml`")
+        })?;
+        let place = Importer {
+            file: FileId::default(),
+            folder: Some(folder_of(&path)),
+            root: folder_of(&real),
+            shelf,
+            library: Some(name.to_owned()),
+        };
+        self.take(place, &path, real, span)
+    }
+
+    /// Reads a file, unless it is read, for its imports to be followed from `place`.
+    fn take(
+        &mut self,
+        place: Importer,
+        shown: &Path,
+        real: PathBuf,
+        span: Span,
+    ) -> Result<FileId, Box<Finding>> {
         if let Some(known) = self.known.get(&real) {
             return Ok(*known);
         }
-        let file = self
-            .shelf
-            .read(&shown, self.sources)
+        let own = place.shelf.clone();
+        let shelf: &dyn Shelf = own.as_deref().map_or(self.shelf, |shelf| shelf);
+        let file = shelf
+            .read(shown, self.sources)
             .map_err(|finding| Box::new(finding.related(span, "imported here")))?;
+        if let Some(library) = &place.library {
+            let inside = real.strip_prefix(&place.root).unwrap_or(&real);
+            let text = self.sources.text(file).to_owned();
+            self.project.note(library, inside, &text);
+        }
         self.known.insert(real, file);
-        self.open.push(Importer {
-            file,
-            folder: Some(folder_of(&shown)),
-            root: importer.root.clone(),
-        });
+        self.open.push(Importer { file, ..place });
         Ok(file)
     }
 }

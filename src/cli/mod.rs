@@ -15,6 +15,7 @@ pub mod findings;
 mod format;
 mod imports;
 mod overrides;
+mod project;
 mod release;
 mod revisions;
 

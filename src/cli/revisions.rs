@@ -15,6 +15,10 @@ pub(super) trait Shelf {
     fn read(&self, path: &Path, sources: &mut Sources) -> Result<FileId, Box<Finding>>;
     /// Where a path really leads, links followed.
     fn real(&self, path: &Path) -> std::io::Result<PathBuf>;
+    /// True for a file that is there.
+    fn has(&self, path: &Path) -> bool;
+    /// True where files may be written beside what is read.
+    fn is_now(&self) -> bool;
 }
 
 /// The files as they are.
@@ -28,6 +32,14 @@ impl Shelf for Disk {
     fn real(&self, path: &Path) -> std::io::Result<PathBuf> {
         path.canonicalize()
     }
+
+    fn has(&self, path: &Path) -> bool {
+        path.is_file()
+    }
+
+    fn is_now(&self) -> bool {
+        true
+    }
 }
 
 /// The files of one revision of a repository; its working tree is not touched.
@@ -38,6 +50,8 @@ pub(super) struct Revision {
     commit: String,
     /// The repository's folder.
     root: PathBuf,
+    /// It has no working tree, and paths begin at its root.
+    is_kept: bool,
 }
 
 impl Revision {
@@ -70,18 +84,100 @@ impl Revision {
             written: written.to_owned(),
             commit: line(&commit),
             root: PathBuf::from(line(&root)),
+            is_kept: false,
         })
     }
 }
 
-impl Shelf for Revision {
-    fn read(&self, path: &Path, sources: &mut Sources) -> Result<FileId, Box<Finding>> {
-        let shown = format!("{}:{}", self.written, path.display());
+impl Revision {
+    /// A revision of a repository that is kept at `folder` without a working tree, fetched from `url`
+    /// where it is not there yet. Its files are named from its root.
+    ///
+    /// # Errors
+    /// A finding where it cannot be fetched, or has no such revision.
+    pub(super) fn kept(folder: &Path, url: &str, written: &str) -> Result<Self, Box<Finding>> {
+        let named = format!("{written}^{{commit}}");
+        let look_up = || {
+            let arguments = [
+                "rev-parse",
+                "--verify",
+                "--quiet",
+                "--end-of-options",
+                &named,
+            ];
+            git(folder, arguments)
+        };
+        let there = folder.is_dir();
+        let commit = match there.then(look_up) {
+            Some(Ok(commit)) => commit,
+            _ => {
+                fetch(folder, url, there)?;
+                look_up().map_err(|_| told(format!("`{url}` has no revision `{written}`")))?
+            }
+        };
+        Ok(Self {
+            written: written.to_owned(),
+            commit: line(&commit),
+            root: folder.to_owned(),
+            is_kept: true,
+        })
+    }
+
+    /// What git calls a file of this revision.
+    fn object(&self, path: &Path) -> String {
         let real = self.real(path).unwrap_or_default();
         let inside = real.strip_prefix(&self.root).unwrap_or(&real);
         // Git's paths have slashes everywhere.
         let inside: Vec<&str> = inside.iter().filter_map(OsStr::to_str).collect();
-        let object = format!("{}:{}", self.commit, inside.join("/"));
+        format!("{}:{}", self.commit, inside.join("/"))
+    }
+}
+
+/// Fetches a whole repository, or what is new in one that is kept already.
+fn fetch(folder: &Path, url: &str, there: bool) -> Result<(), Box<Finding>> {
+    let above = folder.parent().unwrap_or(Path::new("."));
+    let shown = folder
+        .file_name()
+        .and_then(OsStr::to_str)
+        .unwrap_or("library.git");
+    let fetched = if there {
+        let all = "+refs/*:refs/*";
+        git(
+            folder,
+            ["fetch", "--quiet", "--force", "--end-of-options", url, all],
+        )
+    } else {
+        files::folder(above).and_then(|()| {
+            git(
+                above,
+                [
+                    "clone",
+                    "--quiet",
+                    "--mirror",
+                    "--end-of-options",
+                    url,
+                    shown,
+                ],
+            )
+        })
+    };
+    fetched
+        .map(drop)
+        .map_err(|fault| told(format!("`{url}` cannot be fetched: {fault}")))
+}
+
+impl Shelf for Revision {
+    fn has(&self, path: &Path) -> bool {
+        git(&self.root, ["cat-file", "-e", &self.object(path)]).is_ok()
+    }
+
+    fn is_now(&self) -> bool {
+        false
+    }
+
+    fn read(&self, path: &Path, sources: &mut Sources) -> Result<FileId, Box<Finding>> {
+        let shown = format!("{}:{}", self.written, path.display());
+        let object = self.object(path);
         let text = git(&self.root, ["cat-file", "blob", &object]).map_err(|_| {
             told(format!(
                 "`{}` is not in revision `{}`",
@@ -99,22 +195,31 @@ impl Shelf for Revision {
     }
 
     fn real(&self, path: &Path) -> std::io::Result<PathBuf> {
+        if self.is_kept {
+            return Ok(self.root.join(plain(path)));
+        }
         // The folder is there today; what is in it may not be.
         let whole = std::path::absolute(path)?;
-        let mut real = PathBuf::new();
-        for part in whole.components() {
-            match part {
-                Component::ParentDir => drop(real.pop()),
-                Component::CurDir => {}
-                Component::Prefix(_) | Component::RootDir | Component::Normal(_) => real.push(part),
-            }
-        }
+        let real = plain(&whole);
         let there = real.ancestors().find_map(|folder| {
             let canonical = folder.canonicalize().ok()?;
             Some(canonical.join(real.strip_prefix(folder).ok()?))
         });
         Ok(there.unwrap_or(real))
     }
+}
+
+/// A path without `.` and `..`.
+fn plain(path: &Path) -> PathBuf {
+    let mut plain = PathBuf::new();
+    for part in path.components() {
+        match part {
+            Component::ParentDir => drop(plain.pop()),
+            Component::CurDir => {}
+            Component::Prefix(_) | Component::RootDir | Component::Normal(_) => plain.push(part),
+        }
+    }
+    plain
 }
 
 trait Advised {
