@@ -490,3 +490,107 @@ fn a_release_needs_a_revision_for_what_changed() {
     assert_eq!(output.status.code(), Some(0));
     assert!(stderr(&output).contains("X010"), "{}", stderr(&output));
 }
+
+/// The history of an example: three revisions of a chest that imports a library beside it.
+#[test]
+fn a_plan_goes_through_three_revisions() {
+    let root = folder("history");
+    git(&root, &["init", "-q", "-b", "main"]);
+    let shared = include_str!("../examples/hall-set/library/hall.wright");
+    fs::create_dir_all(root.join("library")).unwrap();
+    fs::write(root.join("library/hall.wright"), shared).unwrap();
+    for (mark, text) in [
+        ("a", include_str!("history/shoe-chest-a.wright")),
+        ("b", include_str!("history/shoe-chest-b.wright")),
+        ("c", include_str!("../examples/hall-set/shoe-chest.wright")),
+    ] {
+        fs::write(root.join("shoe-chest.wright"), text).unwrap();
+        git(&root, &["add", "."]);
+        git(&root, &["commit", "-q", "-m", mark]);
+        git(&root, &["tag", mark]);
+        let output = leafwright(&root, &["check", "shoe-chest.wright"]);
+        assert_eq!(stderr(&output), "", "{mark}");
+    }
+    // B leaves a choice, and is the same to who takes what there was.
+    let told = stdout(&leafwright(
+        &root,
+        &["diff", "--rev", "a..b", "shoe-chest.wright"],
+    ));
+    assert!(
+        told.contains(
+            "Choices that are new: Drawers: On ball-bearing runners, Drawers: On strips of oak"
+        ),
+        "{told}"
+    );
+    assert!(!told.contains("Parts"), "{told}");
+    // C has lower drawers: fronts and boxes change, the case does not.
+    let told = stdout(&leafwright(
+        &root,
+        &["diff", "--rev", "b..c", "shoe-chest.wright"],
+    ));
+    assert!(
+        told.contains("C (2026-09-02): Drawers 6 mm lower"),
+        "{told}"
+    );
+    assert!(
+        told.contains("Drawer side") && told.contains("149 mm") && told.contains("was 155 mm"),
+        "{told}"
+    );
+    assert!(
+        !told.contains("Divider") && !told.contains("Leg ("),
+        "{told}"
+    );
+    // Each is a revision of its own.
+    let output = leafwright(
+        &root,
+        &[
+            "build",
+            "shoe-chest.wright",
+            "-o",
+            "chest.pdf",
+            "--release-of",
+            "b",
+        ],
+    );
+    assert_eq!(
+        (output.status.code(), stderr(&output).as_str()),
+        (Some(0), "")
+    );
+    let output = leafwright(
+        &root,
+        &[
+            "diff",
+            "--rev",
+            "b..c",
+            "shoe-chest.wright",
+            "--errata",
+            "sheet.pdf",
+        ],
+    );
+    assert_eq!(output.status.code(), Some(0), "{}", stderr(&output));
+    let printed = pdf_extract::extract_text(root.join("sheet.pdf")).unwrap();
+    assert!(printed.contains("revision B of 2026-06-14"), "{printed}");
+    // Merged by git: one line each for what two people change.
+    git(&root, &["checkout", "-q", "-b", "wider", "c"]);
+    let text = fs::read_to_string(root.join("shoe-chest.wright")).unwrap();
+    fs::write(
+        root.join("shoe-chest.wright"),
+        text.replace("width = 640 mm", "width = 700 mm"),
+    )
+    .unwrap();
+    git(&root, &["commit", "-q", "-a", "-m", "Wider"]);
+    git(&root, &["checkout", "-q", "main"]);
+    fs::write(
+        root.join("shoe-chest.wright"),
+        text.replace("depth = 380 mm from", "depth = 400 mm from"),
+    )
+    .unwrap();
+    git(&root, &["commit", "-q", "-a", "-m", "Higher"]);
+    git(&root, &["merge", "-q", "wider"]);
+    let told = stdout(&leafwright(
+        &root,
+        &["diff", "--rev", "c", "shoe-chest.wright"],
+    ));
+    assert!(told.contains("700 mm") || told.contains("676 mm"), "{told}");
+    assert!(told.contains("393.5 mm"), "{told}");
+}

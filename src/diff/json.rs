@@ -68,6 +68,8 @@ pub fn json(all: &Difference) -> String {
         "kilograms": all.goods.kg,
         "seconds": all.goods.seconds,
         "steps": steps.collect::<Vec<_>>(),
+        "more_choices": all.more_choices,
+        "fewer_choices": all.fewer_choices,
         "more_cautions": all.more_cautions,
         "fewer_cautions": all.fewer_cautions,
     });

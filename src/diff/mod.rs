@@ -6,6 +6,7 @@
 //! and its shape.
 
 mod goods;
+mod heads;
 mod joints;
 mod json;
 mod parts;
@@ -45,6 +46,10 @@ pub struct Difference {
     pub goods: Goods,
     /// Steps that are new, gone, or told otherwise.
     pub steps: Vec<StepChange>,
+    /// Choices that the later plan leaves and the earlier one did not: "Joint: Dowels".
+    pub more_choices: Vec<String>,
+    /// The other way round.
+    pub fewer_choices: Vec<String>,
     /// Names of hazards that the later plan warns of and the earlier one did not.
     pub more_cautions: Vec<String>,
     /// The other way round.
@@ -70,6 +75,8 @@ impl Difference {
             && self.joints.is_empty()
             && self.goods.is_empty()
             && self.steps.is_empty()
+            && self.more_choices.is_empty()
+            && self.fewer_choices.is_empty()
             && self.more_cautions.is_empty()
             && self.fewer_cautions.is_empty()
             && self.before.title == self.after.title
@@ -80,8 +87,9 @@ impl Difference {
 pub fn compare(before: &Selected<'_>, after: &Selected<'_>) -> Difference {
     let pairs = parts::pairs(before, after);
     let pieces = pieces::pairs(before.build, after.build);
-    let had = names(before);
-    let has = names(after);
+    let had = heads::cautions(before);
+    let has = heads::cautions(after);
+    let (could, can) = (heads::choices(before), heads::choices(after));
     let lacking = |of: &[String], other: &[String]| {
         let names = of.iter().filter(|name| !other.contains(name));
         names.cloned().collect()
@@ -89,8 +97,8 @@ pub fn compare(before: &Selected<'_>, after: &Selected<'_>) -> Difference {
     let known = &before.build.plan.revisions;
     let revisions = after.build.plan.revisions.iter();
     Difference {
-        before: edition(before),
-        after: edition(after),
+        before: heads::edition(before),
+        after: heads::edition(after),
         revisions: revisions
             .filter(|one| !known.iter().any(|other| other.mark == one.mark))
             .cloned()
@@ -100,27 +108,9 @@ pub fn compare(before: &Selected<'_>, after: &Selected<'_>) -> Difference {
         joints: joints::changes(before.build, after.build, &pieces),
         goods: goods::changes(before, after),
         steps: steps::changes(before.build, after.build),
+        more_choices: lacking(&can, &could),
+        fewer_choices: lacking(&could, &can),
         more_cautions: lacking(&has, &had),
         fewer_cautions: lacking(&had, &has),
-    }
-}
-
-fn names(of: &Selected<'_>) -> Vec<String> {
-    let list = of.cautions.list.iter();
-    list.map(|caution| caution.name.to_owned()).collect()
-}
-
-fn edition(of: &Selected<'_>) -> Edition {
-    let plan = &of.build.plan;
-    // Dates sort as text; of one day the first written is the newest.
-    let newest = plan
-        .revisions
-        .iter()
-        .rev()
-        .max_by(|a, b| a.date.cmp(&b.date));
-    Edition {
-        title: plan.title.clone(),
-        mark: newest.map_or_else(String::new, |it| it.mark.clone()),
-        date: newest.map_or_else(String::new, |it| it.date.clone()),
     }
 }

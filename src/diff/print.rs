@@ -68,6 +68,8 @@ fn write(all: &Difference, out: &mut String) -> std::fmt::Result {
         }
     }
     for (title, list) in [
+        ("Choices that are new", &all.more_choices),
+        ("Choices that are gone", &all.fewer_choices),
         ("Cautions that are new", &all.more_cautions),
         ("Cautions that are gone", &all.fewer_cautions),
     ] {

@@ -437,7 +437,7 @@ fn a_figure_that_is_not_there_is_found_and_left_out() {
     let outcome = compose(stages, some, &Templates::shipped());
     assert_eq!(
         said(&outcome.findings),
-        ["P025 template steps.xml.j2, line 14: there is no figure \"step-2\""]
+        ["P025 template steps.xml.j2, line 13: there is no figure \"step-2\""]
     );
     let shown = all(&outcome.value.blocks)
         .into_iter()

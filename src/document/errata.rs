@@ -62,6 +62,8 @@ pub(super) struct ErrataContext {
     cost: Option<[String; 2]>,
     mass: Option<[String; 2]>,
     steps: Vec<StepText>,
+    more_choices: Vec<String>,
+    fewer_choices: Vec<String>,
     more_cautions: Vec<String>,
     fewer_cautions: Vec<String>,
 }
@@ -179,6 +181,8 @@ impl ErrataContext {
                 .kg
                 .map(|both| both.map(|kg| Mass::from_kg_f64(kg).in_both())),
             steps: all.steps.iter().map(step).collect(),
+            more_choices: all.more_choices.clone(),
+            fewer_choices: all.fewer_choices.clone(),
             more_cautions: all.more_cautions.clone(),
             fewer_cautions: all.fewer_cautions.clone(),
         }

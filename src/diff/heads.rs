@@ -1,0 +1,37 @@
+//! What stands before and beside the build itself: the edition, what is left to choose, cautions.
+
+use super::Edition;
+use crate::options::Selected;
+
+/// The hazards that a plan warns of.
+pub(super) fn cautions(of: &Selected<'_>) -> Vec<String> {
+    let list = of.cautions.list.iter();
+    list.map(|caution| caution.name.to_owned()).collect()
+}
+
+/// What a plan leaves to choose.
+pub(super) fn choices(of: &Selected<'_>) -> Vec<String> {
+    let options = of.build.options.iter();
+    options
+        .flat_map(|option| {
+            let choices = option.choices.iter();
+            choices.map(move |choice| format!("{}: {}", option.title, choice.title))
+        })
+        .collect()
+}
+
+/// Which plan it is.
+pub(super) fn edition(of: &Selected<'_>) -> Edition {
+    let plan = &of.build.plan;
+    // Dates sort as text; of one day the first written is the newest.
+    let newest = plan
+        .revisions
+        .iter()
+        .rev()
+        .max_by(|a, b| a.date.cmp(&b.date));
+    Edition {
+        title: plan.title.clone(),
+        mark: newest.map_or_else(String::new, |it| it.mark.clone()),
+        date: newest.map_or_else(String::new, |it| it.date.clone()),
+    }
+}
