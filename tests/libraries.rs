@@ -357,3 +357,67 @@ fn a_project_file_that_cannot_be_understood_is_a_finding() {
         assert!(!folder.join("leafwright.lock").exists());
     }
 }
+
+#[test]
+fn a_new_project_is_sound_and_nothing_is_overwritten() {
+    let folder = folder("new", &[]);
+    let output = leafwright(&folder, &["new", "shelf"]);
+    assert_eq!(
+        (output.status.code(), stderr(&output).as_str()),
+        (Some(0), "")
+    );
+    let output = leafwright(
+        &folder,
+        &["build", "shelf/plan.wright", "-o", "shelf/plan.pdf"],
+    );
+    assert_eq!(
+        (output.status.code(), stderr(&output).as_str()),
+        (Some(0), "")
+    );
+    let output = leafwright(
+        &folder,
+        &[
+            "fmt",
+            "--check",
+            "shelf/plan.wright",
+            "shelf/parts/shared.wright",
+        ],
+    );
+    assert_eq!(stderr(&output), "");
+    let output = leafwright(&folder, &["new", "shelf"]);
+    assert_eq!(output.status.code(), Some(3));
+    assert!(
+        stderr(&output).contains("is there already"),
+        "{}",
+        stderr(&output)
+    );
+}
+
+#[test]
+fn a_library_is_checked_by_itself() {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let output = leafwright(
+        root,
+        &["library", "check", "examples/hall-set/library/hall.wright"],
+    );
+    let told = String::from_utf8_lossy(&output.stdout).into_owned();
+    assert_eq!(
+        (output.status.code(), stderr(&output).as_str()),
+        (Some(0), ""),
+        "{told}"
+    );
+    assert!(told.contains("1 sub-assemblies tried"), "{told}");
+    let bad = format!(
+        "{SHARED}subassembly broken(high: length = 3 mm, wood: material) {{\n    part a from wood {{ length high; width nothing }}\n    place it = a {{ length up; width back; left at 0 mm; front at 0 mm; bottom at 0 mm }}\n}}\n"
+    );
+    let folder = folder(
+        "library",
+        &[("bad.wright", &bad), ("plain.wright", "let a = 3 mm\n")],
+    );
+    let output = leafwright(&folder, &["library", "check", "bad.wright"]);
+    assert_eq!(output.status.code(), Some(1));
+    assert!(stderr(&output).contains("`nothing`"), "{}", stderr(&output));
+    let output = leafwright(&folder, &["library", "check", "plain.wright"]);
+    assert_eq!(output.status.code(), Some(1));
+    assert!(stderr(&output).contains("N021"), "{}", stderr(&output));
+}

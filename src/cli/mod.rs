@@ -14,6 +14,8 @@ mod files;
 pub mod findings;
 mod format;
 mod imports;
+mod library;
+mod new;
 mod overrides;
 mod project;
 mod release;
@@ -76,6 +78,10 @@ enum Command {
     Draw(DrawArguments),
     /// Write a table of a plan for other programs
     Export(ExportArguments),
+    /// Begin a project in a new folder
+    New(NewArguments),
+    /// Check a library by itself, with all it declares
+    Library(LibraryArguments),
     /// Tell what differs between two plans, or between two revisions of one
     Diff(DiffArguments),
     /// Write sources in their canonical form
@@ -166,6 +172,27 @@ struct ExportArguments {
     /// Where to write it; standard output if not said
     #[arg(short, long)]
     output: Option<PathBuf>,
+}
+
+#[derive(Debug, Args)]
+struct NewArguments {
+    /// The folder, which is not there yet
+    folder: PathBuf,
+}
+
+#[derive(Debug, Args)]
+struct LibraryArguments {
+    /// What to do with it
+    task: LibraryTask,
+    /// The library, a file ending in .wright
+    file: PathBuf,
+}
+
+/// What is done with a library.
+#[derive(Clone, Copy, Debug, ValueEnum)]
+enum LibraryTask {
+    /// Place what it describes, and tell what is wrong with it
+    Check,
 }
 
 #[derive(Debug, Args)]
@@ -289,6 +316,11 @@ pub fn run() -> ExitCode {
         Command::Explain(arguments) => explain::run(&arguments),
         Command::Draw(arguments) => draw::run(&arguments),
         Command::Export(arguments) => export::run(&arguments),
+        Command::New(arguments) => new::run(&arguments),
+        Command::Library(arguments) => {
+            let LibraryTask::Check = arguments.task;
+            library::run(&arguments)
+        }
         Command::Diff(arguments) => diff::run(&arguments),
         Command::Format(arguments) => format::run(&arguments),
     };

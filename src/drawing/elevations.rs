@@ -2,7 +2,7 @@
 //! its overall sizes.
 
 use super::chains::{Stretch, chain};
-use super::compose::{Studio, WIDTH_MM, framed};
+use super::compose::{Studio, WIDTH_MM, area_around, framed};
 use super::curves;
 use super::grid::Bounds;
 use super::hidden_lines::{VisibleLine, drawn_lines};
@@ -23,6 +23,9 @@ use crate::units::Length;
 const HEIGHT_MM: f64 = 190.0;
 /// Between two views, in millimetres.
 const GAP_MM: f64 = 12.0;
+
+/// Between the figures of one view and another view, in millimetres.
+const CLEAR_MM: f64 = 6.0;
 
 /// A view of the whole.
 struct Elevation {
@@ -107,11 +110,26 @@ fn laid_out(
     reduction: u32,
 ) -> Vec<Mark> {
     let scale = PT_PER_MM / 1000.0 / f64::from(reduction);
-    let gap = GAP_MM * PT_PER_MM;
     let paper = |view: &Elevation| view.bounds.size().map(|size| size * scale);
     let ([w, h], [side_width, _], [_, top_height]) = (paper(front), paper(side), paper(top));
+    let lettering = Lettering {
+        fonts: studio.fonts,
+        precision: studio.build.plan.precision,
+    };
+    let size = |end: f64, length: Length| [Size { end, length }];
     // What is seen from the right stands on the right in third angle, opposite in first angle.
     let sign = sign(studio.build.plan.projection());
+    let down = sign;
+    // The figures of a narrow side reach out beside it: nothing else may stand there.
+    let own = lettering.rows(&size(side_width, depth), 0.0, 0.0, down, 0.0);
+    let beside = area_around(&own).map_or(0.0, |area| {
+        if sign > 0.0 {
+            -area.x
+        } else {
+            area.x + area.width - side_width
+        }
+    });
+    let gap = (GAP_MM * PT_PER_MM).max(beside + CLEAR_MM * PT_PER_MM);
     let side_at = if sign > 0.0 {
         w + gap
     } else {
@@ -127,13 +145,7 @@ fn laid_out(
         .into_iter()
         .map(|(view, x, y)| view.marks(scene, &Sheet::new(&view.bounds, scale, Spot::new(x, y))))
         .collect();
-    let lettering = Lettering {
-        fonts: studio.fonts,
-        precision: studio.build.plan.precision,
-    };
-    let size = |end: f64, length: Length| [Size { end, length }];
     // The width where no view stands next to the front, the height likewise, the depth at the side.
-    let down = sign;
     let edge = if down > 0.0 { h } else { 0.0 };
     marks.extend(lettering.rows(&size(w, width), 0.0, edge, down, 0.0));
     marks.extend(lettering.rows(&size(side_width, depth), side_at, edge, down, 0.0));
