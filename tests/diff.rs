@@ -594,3 +594,62 @@ fn a_plan_goes_through_three_revisions() {
     assert!(told.contains("700 mm") || told.contains("676 mm"), "{told}");
     assert!(told.contains("393.5 mm"), "{told}");
 }
+
+#[test]
+fn a_plan_in_a_submodule_is_compared_in_its_own_repository() {
+    let shared = repository("submodule-origin");
+    let root = folder("submodule");
+    git(&root, &["init", "-q", "-b", "main"]);
+    let url = shared.display().to_string();
+    git(
+        &root,
+        &[
+            "-c",
+            "protocol.file.allow=always",
+            "submodule",
+            "--quiet",
+            "add",
+            &url,
+            "workshop",
+        ],
+    );
+    git(&root, &["commit", "-q", "-m", "The workshop's plans"]);
+    let told = stdout(&leafwright(
+        &root,
+        &["diff", "--rev", "v1..v2", "workshop/plans/shelf.wright"],
+    ));
+    assert!(
+        told.contains("380 mm") && told.contains("was 400 mm"),
+        "{told}"
+    );
+}
+
+#[test]
+fn a_conflict_that_git_left_is_told_where_it_stands() {
+    let root = repository("conflict");
+    let file = root.join("plans/shelf.wright");
+    git(&root, &["checkout", "-q", "-b", "wide"]);
+    fs::write(&file, SHELF.replace("width 200 mm", "width 240 mm")).unwrap();
+    git(&root, &["commit", "-q", "-a", "-m", "Wider"]);
+    git(&root, &["checkout", "-q", "main"]);
+    fs::write(&file, SHELF.replace("width 200 mm", "width 180 mm")).unwrap();
+    git(&root, &["commit", "-q", "-a", "-m", "Narrower"]);
+    let merged = Command::new("git")
+        .args(["merge", "-q", "wide"])
+        .current_dir(&root)
+        .output()
+        .unwrap();
+    assert!(!merged.status.success());
+    let before = fs::read_to_string(&file).unwrap();
+    let output = leafwright(&root, &["diff", "--rev", "v1", "plans/shelf.wright"]);
+    assert_eq!(output.status.code(), Some(1));
+    assert!(
+        stderr(&output).contains("shelf.wright:4"),
+        "{}",
+        stderr(&output)
+    );
+    // Nothing is written anew that cannot be read.
+    let output = leafwright(&root, &["fmt", "plans/shelf.wright"]);
+    assert_eq!(output.status.code(), Some(1));
+    assert_eq!(fs::read_to_string(&file).unwrap(), before);
+}
