@@ -14,7 +14,7 @@ use crate::display::Figure;
 use crate::document::{self, Stages, Templates, tree::Document};
 use crate::drawing;
 use crate::finding::{Finding, Findings, Outcome};
-use crate::model::{self, Load, Overrides, PlanOption};
+use crate::model::{self, Load, Overrides, PlanHead, PlanOption};
 use crate::options::{self, Changes, OptionChanges, Selected, Selection};
 use crate::page;
 use crate::pdf;
@@ -254,12 +254,14 @@ pub fn draw(checked: &Checked, sound: &SoundBuild, fonts: &Fonts) -> BTreeMap<St
     figures
 }
 
-/// The document of a sound build.
+/// The document of a sound build; `since` is an earlier plan, where what is other than in that one is
+/// to be marked.
 pub fn compose(
     checked: &Checked,
     sound: &SoundBuild,
     figures: BTreeMap<String, Figure>,
     templates: &Templates,
+    since: Option<&PlanHead>,
 ) -> Outcome<Document> {
     let build = sound.build();
     let stages = Stages {
@@ -270,8 +272,31 @@ pub fn compose(
         behaviour: &checked.behaviour,
         allowed: &checked.allowed,
         options: &checked.changes,
+        since,
     };
     document::compose(stages, figures, templates)
+}
+
+/// The document of a sound build with what is other than in an earlier, sound one marked.
+pub fn compose_since(
+    [earlier, later]: [(&Checked, &SoundBuild); 2],
+    fonts: &Fonts,
+    templates: &Templates,
+) -> Outcome<Document> {
+    let [was, is] = [earlier, later].map(|(_, sound)| &sound.build().plan);
+    let made = |(checked, sound): (&Checked, &SoundBuild)| {
+        let figures = draw(checked, sound, fonts);
+        compose(checked, sound, figures, templates, Some(was))
+    };
+    let (before, after) = rayon::join(|| made(earlier), || made(later));
+    let newest = |plan: &PlanHead| plan.newest().map(|revision| revision.mark.clone());
+    // A change without a revision of its own has no mark.
+    let mark = newest(is).filter(|mark| Some(mark) != newest(was).as_ref());
+    let marked = document::mark_changes(&before.value, after.value, &mark.unwrap_or_default());
+    Outcome {
+        value: marked,
+        findings: after.findings,
+    }
 }
 
 /// The pages of a document as a PDF.
@@ -289,5 +314,5 @@ pub fn print(document: &Document, build: &Build, fonts: &Fonts, paper: Paper) ->
 
 /// The day of the newest revision, which dates the file; none where there is no revision.
 fn issue_date(build: &Build) -> Option<pdf::Date> {
-    pdf::Date::parse(&build.plan.revisions.first()?.date)
+    pdf::Date::parse(&build.plan.newest()?.date)
 }

@@ -11,6 +11,7 @@
 
 mod assemblies;
 mod broken;
+mod changes;
 mod check;
 mod diff;
 mod exports;
@@ -26,5 +27,6 @@ mod options;
 mod paper;
 mod readme;
 mod road;
+mod shell;
 mod syntax;
 mod tidy;

@@ -2,13 +2,15 @@
 //! those who own the earlier plan.
 
 use std::fs;
-use std::path::{Path, PathBuf};
-use std::process::{Command, Output};
+use std::path::PathBuf;
+use std::process::Command;
 
 use leafwright::diff::{Difference, Fate, Words, compare, json, print};
 use leafwright::model::Overrides;
 use leafwright::road::{self, Checked};
 use leafwright::source::Sources;
+
+use crate::shell::{folder, git, leafwright, stderr, stdout};
 
 const BENCH: &str = include_str!("../examples/potting-bench/potting-bench.wright");
 
@@ -211,54 +213,6 @@ fn programs_get_what_the_schema_says() {
         assert!(faults.is_empty(), "{faults:?}");
     }
     assert!(!validator.is_valid(&serde_json::json!({ "same": "yes" })));
-}
-
-fn folder(name: &str) -> PathBuf {
-    let folder = Path::new(env!("CARGO_TARGET_TMPDIR"))
-        .join("diff")
-        .join(name);
-    let _ = fs::remove_dir_all(&folder);
-    fs::create_dir_all(&folder).unwrap();
-    folder
-}
-
-fn leafwright(folder: &Path, arguments: &[&str]) -> Output {
-    let mut command = Command::new(env!("CARGO_BIN_EXE_leafwright"));
-    command
-        .args(arguments)
-        .current_dir(folder)
-        .output()
-        .unwrap()
-}
-
-fn git(folder: &Path, arguments: &[&str]) -> String {
-    let output = Command::new("git")
-        .args([
-            "-c",
-            "user.name=Example",
-            "-c",
-            "user.email=maker@example.org",
-            "-c",
-            "commit.gpgsign=false",
-        ])
-        .args(arguments)
-        .current_dir(folder)
-        .output()
-        .unwrap();
-    assert!(
-        output.status.success(),
-        "{arguments:?}: {}",
-        String::from_utf8_lossy(&output.stderr)
-    );
-    String::from_utf8_lossy(&output.stdout).into_owned()
-}
-
-fn stdout(output: &Output) -> String {
-    String::from_utf8_lossy(&output.stdout).into_owned()
-}
-
-fn stderr(output: &Output) -> String {
-    String::from_utf8_lossy(&output.stderr).into_owned()
 }
 
 const SHELF: &str = r#"plan "Shelf" { revision "A" on 2026-01-15 "First issue" }

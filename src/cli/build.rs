@@ -2,10 +2,11 @@
 
 use std::path::PathBuf;
 
+use super::revisions::Revision;
 use super::{BuildArguments, Exit, check, files, release, report, say};
 use crate::document::Templates;
 use crate::finding::Findings;
-use crate::road;
+use crate::road::{self, Checked};
 use crate::source::Sources;
 use crate::text::Fonts;
 
@@ -24,7 +25,17 @@ pub(super) fn run(arguments: &BuildArguments) -> Exit {
         let path = &arguments.source.file;
         findings.append(release::check(path, released, &outcome.value, &mut sources));
     }
-    let made = plan(arguments, &outcome.value, &mut findings);
+    let earlier = match &arguments.since {
+        Some(written) => match earlier(arguments, written, &mut sources) {
+            Ok(checked) => Some(checked),
+            Err(found) => {
+                findings.append(found);
+                None
+            }
+        },
+        None => None,
+    };
+    let made = plan(arguments, &outcome.value, earlier.as_ref(), &mut findings);
     let Some(bytes) = made.filter(|_| !findings.has_errors()) else {
         report(&findings.sorted(), &sources);
         return Exit::Errors;
@@ -41,17 +52,44 @@ pub(super) fn run(arguments: &BuildArguments) -> Exit {
     Exit::Done
 }
 
+/// The plan as it was in a revision, in the same selection; what is wrong with it.
+fn earlier(
+    arguments: &BuildArguments,
+    written: &str,
+    sources: &mut Sources,
+) -> Result<Checked, Findings> {
+    let revision = Revision::of(&arguments.source.file, written).map_err(|finding| {
+        let mut findings = Findings::new();
+        findings.push(*finding);
+        findings
+    })?;
+    let outcome = check::checked_as(&arguments.source, &revision, sources)?;
+    if outcome.value.sound.is_some() {
+        Ok(outcome.value)
+    } else {
+        Err(outcome.findings)
+    }
+}
+
 /// The bytes of the plan; none where the build is not sound.
 fn plan(
     arguments: &BuildArguments,
-    checked: &road::Checked,
+    checked: &Checked,
+    earlier: Option<&Checked>,
     findings: &mut Findings,
 ) -> Option<Vec<u8>> {
     let sound = checked.sound.as_ref()?;
     let fonts = Fonts::shipped().ok()?;
     let paper = arguments.paper.map_or(sound.build().plan.paper, Into::into);
-    let figures = road::draw(checked, sound, &fonts);
-    let document = road::compose(checked, sound, figures, &Templates::shipped());
+    let templates = Templates::shipped();
+    let was = earlier.and_then(|earlier| Some((earlier, earlier.sound.as_ref()?)));
+    let document = match was {
+        Some(was) => road::compose_since([was, (checked, sound)], &fonts, &templates),
+        None => {
+            let figures = road::draw(checked, sound, &fonts);
+            road::compose(checked, sound, figures, &templates, None)
+        }
+    };
     findings.append(document.findings);
     let printed = road::print(&document.value, sound.build(), &fonts, paper);
     findings.append(printed.findings);

@@ -4,7 +4,7 @@ use std::path::Path;
 
 use super::revisions::{Disk, Shelf};
 use super::{
-    CheckArguments, Exit, Format, SourceArguments, figures, files, imports, overrides, report, say,
+    CheckArguments, Exit, Format, SourceArguments, figures, imports, overrides, report, say,
 };
 use crate::finding::json::json;
 use crate::finding::{Findings, Outcome};
@@ -19,7 +19,7 @@ pub(super) fn checked(
     arguments: &SourceArguments,
     sources: &mut Sources,
 ) -> Result<Outcome<Checked>, Findings> {
-    checked_by(arguments, sources, road::check)
+    checked_by(arguments, &Disk, sources, road::check)
 }
 
 /// Reads and checks a source in all its selections.
@@ -27,20 +27,30 @@ pub(super) fn checked_with_choices(
     arguments: &SourceArguments,
     sources: &mut Sources,
 ) -> Result<Outcome<Checked>, Findings> {
-    checked_by(arguments, sources, road::check_choices)
+    checked_as(arguments, &Disk, sources)
+}
+
+/// Reads and checks a source as it stands on a shelf, in all its selections.
+pub(super) fn checked_as(
+    arguments: &SourceArguments,
+    shelf: &dyn Shelf,
+    sources: &mut Sources,
+) -> Result<Outcome<Checked>, Findings> {
+    checked_by(arguments, shelf, sources, road::check_choices)
 }
 
 fn checked_by(
     arguments: &SourceArguments,
+    shelf: &dyn Shelf,
     sources: &mut Sources,
     check: fn(&Sources, FileId, &Overrides) -> Outcome<Checked>,
 ) -> Result<Outcome<Checked>, Findings> {
-    let file = files::read(&arguments.file, sources).map_err(|finding| {
+    let file = shelf.read(&arguments.file, sources).map_err(|finding| {
         let mut findings = Findings::new();
         findings.push(*finding);
         findings
     })?;
-    let unread = imports::load(&arguments.file, file, &Disk, sources);
+    let unread = imports::load(&arguments.file, file, shelf, sources);
     let mut outcome = worked_out(arguments, file, sources, check);
     if !unread.is_empty() {
         // What could not be read is missing, and nothing is made without it.

@@ -114,6 +114,9 @@ struct BuildArguments {
     /// The revision in git that was released before: what changed since needs a new revision
     #[arg(long, value_name = "REVISION")]
     release_of: Option<String>,
+    /// An earlier revision in git: what is other than in that one is marked in the margin
+    #[arg(long, value_name = "REVISION")]
+    since: Option<String>,
 }
 
 #[derive(Debug, Args)]

@@ -23,12 +23,7 @@ pub(super) fn choices(of: &Selected<'_>) -> Vec<String> {
 /// Which plan it is.
 pub(super) fn edition(of: &Selected<'_>) -> Edition {
     let plan = &of.build.plan;
-    // Dates sort as text; of one day the first written is the newest.
-    let newest = plan
-        .revisions
-        .iter()
-        .rev()
-        .max_by(|a, b| a.date.cmp(&b.date));
+    let newest = plan.newest();
     Edition {
         title: plan.title.clone(),
         mark: newest.map_or_else(String::new, |it| it.mark.clone()),

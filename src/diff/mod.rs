@@ -12,6 +12,7 @@ mod json;
 mod parts;
 mod pieces;
 mod print;
+mod sequence;
 mod steps;
 mod told;
 
@@ -21,6 +22,7 @@ pub use json::json;
 pub use parts::{Fate, PartChange, PartFace};
 pub use pieces::Moved;
 pub use print::print;
+pub use sequence::{Stretch, stretches};
 pub use steps::{StepChange, Words};
 pub use told::told;
 

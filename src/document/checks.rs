@@ -38,6 +38,7 @@ fn composed(build: &Build, templates: &Templates) -> Outcome<Document> {
         loads: &[],
         behaviour: &behaviour,
         options: &[],
+        since: None,
         allowed: &[],
     };
     compose(stages, figures(), templates)
@@ -87,6 +88,7 @@ fn all(blocks: &[Block]) -> Vec<&Block> {
             | Block::Legend { .. }
             | Block::Contents
             | Block::ScaleCheck
+            | Block::Marked { .. }
             | Block::PageBreak => {}
         }
     }
@@ -114,6 +116,7 @@ fn text(document: &Document) -> String {
             | Block::Together { .. }
             | Block::Contents
             | Block::ScaleCheck
+            | Block::Marked { .. }
             | Block::PageBreak => {}
         }
     }
@@ -432,6 +435,7 @@ fn a_figure_that_is_not_there_is_found_and_left_out() {
         loads: &[],
         behaviour: &Behaviour::default(),
         options: &[],
+        since: None,
         allowed: &[],
     };
     let outcome = compose(stages, some, &Templates::shipped());

@@ -27,7 +27,7 @@ use crate::behaviour::Behaviour;
 use crate::build::{Build, Revision};
 use crate::caution::{Cautions, Occasion};
 use crate::display::Figure;
-use crate::model::Load;
+use crate::model::{Load, PlanHead};
 use crate::options::OptionChanges;
 use crate::rules::Allowed;
 use crate::stock::Stock;
@@ -51,6 +51,8 @@ pub(super) struct Facts<'a> {
     pub(super) allowed: &'a [Allowed],
     /// What other choices change.
     pub(super) options: &'a [OptionChanges],
+    /// The earlier plan, where what is other than in that one is marked.
+    since: Option<&'a PlanHead>,
 }
 
 impl<'a> Facts<'a> {
@@ -65,6 +67,7 @@ impl<'a> Facts<'a> {
             behaviour: stages.behaviour,
             allowed: stages.allowed,
             options: stages.options,
+            since: stages.since,
         }
     }
 
@@ -111,6 +114,14 @@ pub(super) struct PlanContext {
     final_checks: FinalChecks,
     options: Vec<OptionText>,
     revisions: Vec<Revision>,
+    since: Option<Since>,
+}
+
+/// What changes are marked since.
+#[derive(Clone, Debug, Serialize)]
+struct Since {
+    /// The newest revision of the earlier plan; none where it had none.
+    revision: Option<Revision>,
 }
 
 impl PlanContext {
@@ -134,6 +145,9 @@ impl PlanContext {
             final_checks: final_checks::of(facts),
             options: options::of(facts),
             revisions: facts.build.plan.revisions.clone(),
+            since: facts.since.map(|earlier| Since {
+                revision: earlier.newest().cloned(),
+            }),
         }
     }
 }

@@ -57,7 +57,7 @@ pub(super) fn of(facts: &Facts) -> Cover {
         steps_without_time: facts.build.steps.len() - timed.count(),
         costs: purchases.totals.iter().map(money).collect(),
         without_price: purchases.unpriced,
-        revision: newest(&plan.revisions).cloned(),
+        revision: plan.newest().cloned(),
     }
 }
 
@@ -65,9 +65,4 @@ pub(super) fn of(facts: &Facts) -> Cover {
 pub(super) fn mass(facts: &Facts) -> Option<Mass> {
     let kilograms = facts.behaviour.total_kg()?;
     (kilograms > 0.0 && kilograms.is_finite()).then(|| Mass::from_kg_f64(kilograms))
-}
-
-/// Dates are written YYYY-MM-DD and sort as text; of one day the first written is the newest.
-pub(super) fn newest(revisions: &[Revision]) -> Option<&Revision> {
-    revisions.iter().rev().max_by(|a, b| a.date.cmp(&b.date))
 }

@@ -7,7 +7,7 @@ use roxmltree::{Document as Xml, Node};
 use super::findings::{self, Fault};
 use super::inline;
 use super::references::{self, Places};
-use super::tree::{Align, Block, Cell, Column, Inline, ListMarker, Row, Table};
+use super::tree::{Align, Block, Cell, Change, Column, Inline, ListMarker, Row, Table};
 use crate::display::Figure;
 
 /// Tags nested deeper than that are not read.
@@ -336,7 +336,11 @@ impl Reader {
             let cells = cells
                 .filter_map(|cell| self.cell(cell, depth + 1))
                 .collect();
-            rows.push(Row { id, cells });
+            rows.push(Row {
+                id,
+                cells,
+                change: Change::None,
+            });
         }
         rows
     }

@@ -9,6 +9,7 @@
 //!   (described in `templates/README.md`), `references.rs` checks what refers to what.
 
 mod buy;
+mod changes;
 #[cfg(test)]
 mod checks;
 mod context;
@@ -47,12 +48,13 @@ use crate::build::Build;
 use crate::caution::Cautions;
 use crate::display::Figure;
 use crate::finding::{Findings, Outcome};
-use crate::model::Load;
+use crate::model::{Load, PlanHead};
 use crate::options::OptionChanges;
 use crate::rules::Allowed;
 use crate::stock::Stock;
 use context::{Facts, PlanContext};
 
+pub use changes::mark_changes;
 pub use errata::errata;
 use tree::Document;
 
@@ -73,6 +75,8 @@ pub struct Stages<'a> {
     pub allowed: &'a [Allowed],
     /// What other choices change.
     pub options: &'a [OptionChanges],
+    /// The earlier plan, where what is other than in that one is to be marked.
+    pub since: Option<&'a PlanHead>,
 }
 
 /// The document of a plan.

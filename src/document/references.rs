@@ -106,7 +106,8 @@ fn mend(blocks: &mut Vec<Block>, missed: &BTreeSet<&str>, absent: &BTreeSet<&str
             Block::Framed { blocks, .. } | Block::Together { blocks } => {
                 mend(blocks, missed, absent);
             }
-            Block::Contents | Block::ScaleCheck | Block::PageBreak => {}
+            // Marks are set on what is mended already.
+            Block::Marked { .. } | Block::Contents | Block::ScaleCheck | Block::PageBreak => {}
         }
     }
 }

@@ -18,6 +18,8 @@ pub struct Document {
     pub author: String,
     /// Language of the words, as a BCP 47 tag.
     pub language: String,
+    /// The mark of the revision that made the changes which are marked; may be empty.
+    pub change_mark: String,
     /// Its blocks.
     pub blocks: Vec<Block>,
     /// Figures by the names blocks refer to.
@@ -97,6 +99,39 @@ pub enum Block {
     ScaleCheck,
     /// A new page begins.
     PageBreak,
+    /// A block that is other than in an earlier revision, or that something was left out beside.
+    Marked {
+        /// What is told in the margin.
+        change: Change,
+        /// What it is told of.
+        block: Box<Block>,
+    },
+}
+
+/// What the margin tells of a block or a row in a plan that is compared with an earlier revision.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Change {
+    /// Nothing.
+    #[default]
+    None,
+    /// It reads otherwise, or is new.
+    Other,
+    /// Above it something was left out.
+    GoneAbove,
+    /// Below it something was left out.
+    GoneBelow,
+}
+
+impl Change {
+    /// This one, or the other where this is none; what reads otherwise counts most.
+    #[must_use]
+    pub fn or(self, other: Self) -> Self {
+        match (self, other) {
+            (Self::None, one) | (one, Self::None) => one,
+            (Self::Other, _) | (_, Self::Other) => Self::Other,
+            (Self::GoneAbove | Self::GoneBelow, _) => self,
+        }
+    }
 }
 
 /// What stands before the items of a list.
@@ -150,6 +185,8 @@ pub struct Row {
     pub id: String,
     /// Its cells.
     pub cells: Vec<Cell>,
+    /// What is other than in an earlier revision.
+    pub change: Change,
 }
 
 /// A cell of a table.

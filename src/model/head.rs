@@ -35,6 +35,14 @@ pub struct PlanHead {
     pub span: Span,
 }
 
+impl PlanHead {
+    /// The newest revision: dates sort as text, and of one day the first written is the newest.
+    pub fn newest(&self) -> Option<&Revision> {
+        let revisions = self.revisions.iter().rev();
+        revisions.max_by(|a, b| a.date.cmp(&b.date))
+    }
+}
+
 /// Who or what a piece must suit beside its builder.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]

@@ -95,6 +95,7 @@ fn entries(blocks: &[Block]) -> Vec<Entry> {
             Block::List { items, .. } => {
                 found.extend(items.iter().flat_map(|item| entries(item)));
             }
+            Block::Marked { block, .. } => found.extend(entries(std::slice::from_ref(block))),
             Block::Paragraph { .. }
             | Block::Table(_)
             | Block::Figure { .. }
@@ -109,10 +110,29 @@ fn entries(blocks: &[Block]) -> Vec<Entry> {
 
 /// True for words that are nothing without what follows: "You need:", or the caption of a table.
 fn leads_on(block: &Block, next: Option<&Block>) -> bool {
-    let (Block::Paragraph { class, text, .. }, Some(next)) = (block, next) else {
+    let (Block::Paragraph { class, text, .. }, Some(next)) = (unmarked(block), next) else {
         return false;
     };
-    (class == "caption" && matches!(next, Block::Table(_))) || plain(text).ends_with(':')
+    (class == "caption" && matches!(unmarked(next), Block::Table(_))) || plain(text).ends_with(':')
+}
+
+/// A block without the mark in its margin.
+fn unmarked(block: &Block) -> &Block {
+    match block {
+        Block::Marked { block, .. } => unmarked(block),
+        Block::Heading { .. }
+        | Block::Paragraph { .. }
+        | Block::List { .. }
+        | Block::Table(_)
+        | Block::Figure { .. }
+        | Block::Legend { .. }
+        | Block::Beside { .. }
+        | Block::Framed { .. }
+        | Block::Together { .. }
+        | Block::Contents
+        | Block::ScaleCheck
+        | Block::PageBreak => block,
+    }
 }
 
 impl<'d> Setter<'d, '_> {
@@ -169,6 +189,11 @@ impl<'d> Setter<'d, '_> {
             Block::Contents => self.contents(column),
             Block::ScaleCheck => self.scale_check(column),
             Block::PageBreak => self.flow.break_page(),
+            Block::Marked { change, block } => {
+                let first = self.flow.slabs.len();
+                self.block(block, column);
+                self.flow.mark_from(first, *change);
+            }
         }
     }
 
@@ -284,6 +309,7 @@ impl<'d> Setter<'d, '_> {
                 left.height = left.height.max(slab.height);
                 left.content.extend(slab.content);
                 left.places.extend(slab.places);
+                left.change = left.change.or(slab.change);
             }
         }
         self.flow.keep_from(first, self.room, BreakCost::Kept);

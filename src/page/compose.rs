@@ -4,12 +4,13 @@ use std::collections::BTreeMap;
 
 use crate::build::Paper;
 use crate::display::{Area, Ends, Face, Mark, Path, Pen, Spot};
-use crate::document::tree::Document;
+use crate::document::tree::{Change, Document};
 use crate::text::{Anchor, Fonts, text_mark};
 
 use super::breaks::{Sheet, break_pages};
 use super::flow::{BOX_PAD, Entry, Flow, PageNumber, Slab, moved};
 use super::inline::plain_line;
+use super::margin;
 use super::style::{self, RULE, RUNNING, RUNNING_BASELINE};
 use super::words::words;
 use super::{OutlineEntry, PageList, Pages, Placed};
@@ -31,7 +32,10 @@ pub(super) fn compose<'d>(
     for (number, sheet) in sheets.iter().enumerate() {
         let mut page = Composer {
             flow: &flow,
+            fonts,
+            mark: &document.change_mark,
             area,
+            changes: Vec::new(),
             number,
             content: Vec::new(),
             destinations: &mut destinations,
@@ -67,7 +71,12 @@ pub(super) fn compose<'d>(
 /// A page in the making.
 struct Composer<'c, 'd> {
     flow: &'c Flow<'d>,
+    fonts: &'c Fonts,
+    /// The mark of the revision that made the changes.
+    mark: &'c str,
     area: Area,
+    /// What the margin tells, with the top and the bottom of what it tells of.
+    changes: Vec<(Change, f64, f64)>,
     number: usize,
     content: Vec<Placed<'d>>,
     destinations: &'c mut BTreeMap<String, (usize, f64)>,
@@ -81,6 +90,7 @@ impl<'d> Composer<'_, 'd> {
         let mut extents: BTreeMap<usize, (f64, f64)> = BTreeMap::new();
         for (i, (slab, top)) in slabs.into_iter().zip(&sheet.tops).enumerate() {
             let y = self.area.y + top;
+            self.changes.push((slab.change, y, y + slab.height));
             for number in &slab.boxes {
                 let goes_on = next.is_some_and(|next| next.boxes.contains(number));
                 let bottom = y + slab.height + if goes_on { BOX_PAD } else { 0.0 };
@@ -91,6 +101,8 @@ impl<'d> Composer<'_, 'd> {
             self.slab(slab, y);
         }
         self.frames(&extents);
+        let marks = margin::changes(self.fonts, self.area, &self.changes, self.mark);
+        self.content.extend(marks.into_iter().map(Placed::Mark));
     }
 
     fn slab(&mut self, slab: Slab<'d>, y: f64) {

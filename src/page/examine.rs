@@ -180,6 +180,7 @@ impl<'d> Names<'d> {
                     self.blocks(blocks);
                 }
                 Block::Framed { blocks, .. } | Block::Together { blocks } => self.blocks(blocks),
+                Block::Marked { block, .. } => self.blocks(std::slice::from_ref(block)),
                 Block::Contents | Block::ScaleCheck | Block::PageBreak => {}
             }
         }

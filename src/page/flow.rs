@@ -1,6 +1,7 @@
 //! The flow: a column of slabs, set but not yet on pages.
 
 use crate::display::{Figure, Mark, Spot};
+use crate::document::tree::Change;
 use crate::text::TextStyle;
 
 use super::Placed;
@@ -44,6 +45,8 @@ pub(super) struct Slab<'d> {
     pub(super) numbers: Vec<PageNumber>,
     /// Baseline of its first line, from its top.
     pub(super) baseline: f64,
+    /// What the margin tells of it.
+    pub(super) change: Change,
 }
 
 impl Slab<'_> {
@@ -60,6 +63,7 @@ impl Slab<'_> {
             head: None,
             numbers: Vec::new(),
             baseline: 0.0,
+            change: Change::None,
         }
     }
 
@@ -273,6 +277,24 @@ impl<'d> Flow<'d> {
             last.height += pad;
         }
         now + 2.0 * pad
+    }
+
+    /// Marks the slabs from `first` on in the margin: all that are other, or the end that something
+    /// is gone at.
+    pub(super) fn mark_from(&mut self, first: usize, change: Change) {
+        let slabs = self.slabs.get_mut(first..).unwrap_or_default();
+        let marked = match change {
+            Change::None => &mut [],
+            Change::Other => slabs,
+            Change::GoneAbove => slabs.get_mut(..1).unwrap_or_default(),
+            Change::GoneBelow => {
+                let last = slabs.len().saturating_sub(1);
+                slabs.get_mut(last..).unwrap_or_default()
+            }
+        };
+        for slab in marked {
+            slab.change = slab.change.or(change);
+        }
     }
 
     /// Ties the slabs from `first` on that begin within `height`.

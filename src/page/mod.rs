@@ -18,6 +18,7 @@ pub mod findings;
 mod flow;
 mod framed;
 mod inline;
+mod margin;
 mod pages;
 mod scale_check;
 mod style;

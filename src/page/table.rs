@@ -201,12 +201,14 @@ impl<'d> Setter<'d, '_> {
             slab.content
                 .push(super::blocks::rule(extent, y, width, tone));
         }
+        let first = self.flow.slabs.len();
         for (number, mut slab) in slabs.into_iter().enumerate() {
             if number == 0 {
                 slab.space = self.flow.space(0.0);
             }
             self.flow.push(slab);
         }
+        self.flow.mark_from(first, row.change);
     }
 
     /// The cells of a row in their columns, broken into lines.

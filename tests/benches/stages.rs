@@ -95,6 +95,7 @@ fn stages(name: &str, text: &str) -> (usize, Times) {
             loads: &model.loads,
             behaviour: &behaviour,
             options: &[],
+            since: None,
             allowed: &[],
         };
         document::compose(stages, figures.clone(), &templates)

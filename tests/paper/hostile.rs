@@ -3,7 +3,7 @@
 use leafwright::build::Paper;
 use leafwright::display::{Figure, Mark, Path, PathPiece, Pen, Spot, Tone};
 use leafwright::document::tree::{
-    Align, Block, Cell, Column, Document, Inline, ListMarker, Row, Table,
+    Align, Block, Cell, Change, Column, Document, Inline, ListMarker, Row, Table,
 };
 use leafwright::page::{paginate, text_area};
 use leafwright::text::Fonts;
@@ -26,6 +26,7 @@ fn table(shares: &[f64], rows: Vec<Vec<Cell>>) -> Block {
     });
     let rows = rows.into_iter().map(|cells| Row {
         id: String::new(),
+        change: Change::None,
         cells,
     });
     Block::Table(Table {
@@ -33,6 +34,7 @@ fn table(shares: &[f64], rows: Vec<Vec<Cell>>) -> Block {
         columns: columns.collect(),
         head: vec![Row {
             id: String::new(),
+            change: Change::None,
             cells: vec![cell("Head")],
         }],
         groups: vec![rows.collect()],

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use leafwright::display::{Area, Ends, Face, Figure, Mark, Path, Pen, Spot, Tone};
 use leafwright::document::tree::{
-    Align, Block, Cell, Column, Document, Inline, ListMarker, Row, Table,
+    Align, Block, Cell, Change, Column, Document, Inline, ListMarker, Row, Table,
 };
 use leafwright::text::{Anchor, Fonts, TextStyle, text_mark};
 
@@ -159,6 +159,7 @@ fn cut_list() -> Table {
                     };
                     Row {
                         id: format!("row-{n}"),
+                        change: Change::None,
                         cells: vec![
                             Cell {
                                 span: 1,
@@ -200,10 +201,12 @@ fn cut_list() -> Table {
         .collect();
     let head = |words: &[&str]| Row {
         id: String::new(),
+        change: Change::None,
         cells: words.iter().map(|w| cell(w)).collect(),
     };
     let over = Row {
         id: String::new(),
+        change: Change::None,
         cells: vec![
             Cell {
                 span: 3,
@@ -247,6 +250,7 @@ fn cut_list() -> Table {
 fn facts() -> Table {
     let row = |term: &str, value: Vec<Inline>| Row {
         id: String::new(),
+        change: Change::None,
         cells: vec![
             cell(term),
             Cell {
@@ -437,6 +441,7 @@ pub(super) fn document(fonts: &Fonts, steps: usize) -> Document {
         running: "Revision B, 2026-03-01".to_owned(),
         author: "Example Workshop".to_owned(),
         language: "en".to_owned(),
+        change_mark: String::new(),
         blocks,
         figures,
     }
