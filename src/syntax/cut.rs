@@ -4,7 +4,8 @@
 use std::ops::Range;
 
 use super::layout::{self, Item, Source};
-use super::token;
+use super::{lower, token};
+use crate::finding::{Findings, Outcome};
 use crate::source::{FileId, Sources};
 
 /// A statement or a line.
@@ -40,11 +41,24 @@ pub enum WordKind {
     Mark,
 }
 
-/// A file cut into statements. Says nothing of faults: [`parse`](super::parse) finds them.
-pub fn cut(sources: &Sources, file: FileId) -> Vec<Cut> {
+/// A file cut into statements. Finds what is left open in it and what is too large; what is wrong
+/// inside a statement [`parse`](super::parse) finds.
+pub fn cut(sources: &Sources, file: FileId) -> Outcome<Vec<Cut>> {
     let text = sources.text(file);
-    let (items, _) = layout::lay_out(Source { text, file });
-    items.into_iter().map(cut_of).collect()
+    let source = Source { text, file };
+    if let Some(finding) = lower::too_large(source) {
+        let mut findings = Findings::new();
+        findings.push(finding);
+        return Outcome {
+            value: Vec::new(),
+            findings,
+        };
+    }
+    let (items, findings) = layout::lay_out(source);
+    Outcome {
+        value: items.into_iter().map(cut_of).collect(),
+        findings,
+    }
 }
 
 fn cut_of(item: Item) -> Cut {
