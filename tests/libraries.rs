@@ -421,3 +421,47 @@ fn a_library_is_checked_by_itself() {
     assert_eq!(output.status.code(), Some(1));
     assert!(stderr(&output).contains("N021"), "{}", stderr(&output));
 }
+
+#[test]
+fn what_a_library_holds_is_drawn_on_its_page() {
+    let folder = folder("library-page", &[]);
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let hall = root.join("examples/hall-set/library/hall.wright");
+    let page = |library: &str, output: &str| {
+        let output = leafwright(&folder, &["library", "page", library, "-o", output]);
+        (output.status.code(), stderr(&output))
+    };
+    assert_eq!(
+        page(hall.to_str().unwrap(), "hall.pdf"),
+        (Some(0), String::new())
+    );
+    let printed = pdf_extract::extract_text(folder.join("hall.pdf")).unwrap();
+    for word in [
+        "Hall",
+        "End frame",
+        "end_frame",
+        "oak_8_4",
+        "Stretcher",
+        "Hard oil",
+        "16 in",
+    ] {
+        assert!(printed.contains(word), "{word}: {printed}");
+    }
+    // Every sub-assembly of the shipped library says with what values it is drawn.
+    assert_eq!(page("std", "std.pdf"), (Some(0), String::new()));
+    let printed = pdf_extract::extract_text(folder.join("std.pdf")).unwrap();
+    for part in library::std_text().split("\nsubassembly ").skip(1) {
+        let name = part.split('(').next().unwrap();
+        assert!(printed.contains(name), "{name}");
+        let head = part.split('{').next().unwrap();
+        assert!(head.contains("shown("), "{head}");
+    }
+    // What it is shown with must be what it can be given; nothing is written then.
+    let text = fs::read_to_string(&hall).unwrap();
+    let wrong = text.replace("height = 16 in", "height = 40 in");
+    assert!(wrong != text);
+    fs::write(folder.join("wrong.wright"), wrong).unwrap();
+    let (code, told) = page("wrong.wright", "wrong.pdf");
+    assert!(code == Some(1) && told.contains("N010"), "{told}");
+    assert!(!folder.join("wrong.pdf").exists());
+}

@@ -1,34 +1,39 @@
-//! `leafwright library FILE`: a library by itself, with a plan of all that it declares.
+//! `leafwright library check FILE` and `library page FILE`: a library by itself, and what it holds as a
+//! PDF.
 //!
-//! The plan is written in the language, imports every name, and places each sub-assembly that can be
-//! made of what the library and `std` have; so a library is checked by the very rules of plans.
+//! What it describes is placed in plans that are written in the language (`trial.rs`), so a library is
+//! checked by the very rules of plans, and drawn by what draws them.
 
-use std::fmt::Write as _;
-use std::path::Path;
+use std::collections::BTreeMap;
+use std::path::{Path, PathBuf};
 
 use super::revisions::{Disk, Shelf};
-use super::{Exit, LibraryArguments, imports, report, say};
-use crate::finding::Findings;
-use crate::finding::Severity;
+use super::trial::{Trial, spelled};
+use super::{Exit, LibraryArguments, LibraryTask, files, imports, report, say};
+use crate::document::{self, FormalShown, LibraryHead, Templates, WholeShown};
+use crate::finding::{Finding, Findings, Outcome, Severity};
+use crate::library;
 use crate::model::Overrides;
-use crate::road;
-use crate::source::Sources;
+use crate::road::{self, Checked};
+use crate::source::{FileId, Sources};
 use crate::syntax;
-use crate::syntax::tree::{ExprKind, Formal, Statement, Subassembly, Tree};
+use crate::syntax::tree::{LibrarySetting, Statement, TextPiece, Tree};
+use crate::text::Fonts;
 
-/// Codes of what is only wrong with a plan of everything: names that nothing needs, no revision note,
-/// pieces that stand loosely beside each other.
-const OF_THE_PLAN_ALONE: [&str; 6] = ["R001", "R002", "R006", "R007", "H016", "F006"];
+/// Codes of what is only wrong with a plan of a library: names that nothing needs, no revision note,
+/// pieces that stand loosely beside each other or are held by nothing yet, sizes that another plan
+/// gives.
+const OF_THE_PLAN_ALONE: [&str; 8] = [
+    "R001", "R002", "R006", "R007", "H016", "F002", "F006", "C011",
+];
 
 /// Runs the command.
 pub(super) fn run(arguments: &LibraryArguments) -> Exit {
     let mut sources = Sources::new();
-    let file = match Disk.read(&arguments.file, &mut sources) {
+    let file = match read(&arguments.file, &mut sources) {
         Ok(file) => file,
         Err(finding) => {
-            let mut findings = Findings::new();
-            findings.push(*finding);
-            report(&findings, &sources);
+            report(&one(*finding), &sources);
             return Exit::File;
         }
     };
@@ -37,21 +42,70 @@ pub(super) fn run(arguments: &LibraryArguments) -> Exit {
         report(&tree.findings, &sources);
         return Exit::Errors;
     }
-    let name = arguments.file.file_name().and_then(|name| name.to_str());
-    let trial = plan_of(&tree.value, name.unwrap_or_default());
-    let beside = arguments.file.parent().unwrap_or(Path::new("."));
-    let shown = beside.join("a plan of the whole library");
-    let plan = sources.add(&shown.display().to_string(), &trial.text);
-    let mut findings = imports::load(&shown, plan, &Disk, &mut sources);
-    if findings.is_empty() {
-        let found = road::check(&sources, plan, &Overrides::default()).findings;
-        findings = found.keep(|page| !OF_THE_PLAN_ALONE.contains(&page.code));
+    let name = if is_std(&arguments.file) {
+        "std".to_owned()
+    } else {
+        let name = arguments.file.file_name().and_then(|name| name.to_str());
+        format!("\"{}\"", name.unwrap_or_default())
+    };
+    let trial = Trial::of(&tree.value, sources.text(file), &name);
+    match arguments.task {
+        LibraryTask::Check => checked(arguments, &trial, &mut sources),
+        LibraryTask::Page => page(arguments, &tree.value, file, &trial, &mut sources),
     }
-    report(&findings, &sources);
+}
+
+/// True for the name of the shipped library, where no file has it.
+fn is_std(path: &Path) -> bool {
+    path.as_os_str() == "std" && !path.exists()
+}
+
+fn read(path: &Path, sources: &mut Sources) -> Result<FileId, Box<Finding>> {
+    if is_std(path) {
+        return Ok(sources.add("std", &library::std_text()));
+    }
+    Disk.read(path, sources)
+}
+
+fn one(finding: Finding) -> Findings {
+    let mut findings = Findings::new();
+    findings.push(finding);
+    findings
+}
+
+/// What comes of a plan that stands beside the library.
+fn tried(
+    arguments: &LibraryArguments,
+    shown: &str,
+    text: &str,
+    sources: &mut Sources,
+) -> Outcome<Checked> {
+    let beside = arguments.file.parent().unwrap_or(Path::new("."));
+    let path = beside.join(shown);
+    let plan = sources.add(&path.display().to_string(), text);
+    let unread = imports::load(&path, plan, &Disk, sources);
+    if !unread.is_empty() {
+        return Outcome {
+            value: Checked::default(),
+            findings: unread,
+        };
+    }
+    let mut outcome = road::check(sources, plan, &Overrides::default());
+    outcome.findings = outcome
+        .findings
+        .keep(|page| !OF_THE_PLAN_ALONE.contains(&page.code));
+    outcome
+}
+
+fn checked(arguments: &LibraryArguments, trial: &Trial, sources: &mut Sources) -> Exit {
+    let text = trial.of_everything();
+    let findings = tried(arguments, "a plan of the whole library", &text, sources).findings;
+    report(&findings, sources);
     let wrong = findings.iter().any(|it| it.page.severity != Severity::Note);
     for name in &trial.untried {
         say(&format!(
-            "`{name}` was not tried: what it needs has neither a value of its own nor a range.\n"
+            "`{name}` was not tried: what it needs has neither a value of its own nor a range, and no \
+             `shown(…)` gives one.\n"
         ));
     }
     if wrong {
@@ -59,133 +113,124 @@ pub(super) fn run(arguments: &LibraryArguments) -> Exit {
     }
     say(&format!(
         "{} names, {} sub-assemblies tried, nothing wrong.\n",
-        trial.names, trial.tried
+        trial.names.len(),
+        trial.wholes.len()
     ));
     Exit::Done
 }
 
-/// A plan of a library.
-struct Trial {
-    text: String,
-    names: usize,
-    tried: usize,
-    untried: Vec<String>,
-}
-
-fn plan_of(tree: &Tree, file: &str) -> Trial {
-    let mut trial = Trial {
-        text: "plan \"Library\" { author \"Library\"; revision \"A\" on 2026-01-01 \"Trial\" }\n"
-            .to_owned(),
-        names: 0,
-        tried: 0,
-        untried: Vec::new(),
+/// Writes what a library holds as a PDF.
+fn page(
+    arguments: &LibraryArguments,
+    tree: &Tree,
+    file: FileId,
+    trial: &Trial,
+    sources: &mut Sources,
+) -> Exit {
+    let Ok(fonts) = Fonts::shipped() else {
+        return Exit::Errors;
     };
-    let mut names = Vec::new();
-    let mut thing: [Option<&str>; 2] = [None; 2];
-    let mut wholes: Vec<&Subassembly> = Vec::new();
-    for statement in &tree.statements {
-        let [material, hardware] = &mut thing;
-        match statement {
-            Statement::Material(it) => {
-                names.push(it.name.value.as_str());
-                material.get_or_insert(&it.name.value);
-            }
-            Statement::Hardware(it) => {
-                names.push(it.name.value.as_str());
-                hardware.get_or_insert(&it.name.value);
-            }
-            Statement::Part(it) => names.push(it.name.value.as_str()),
-            Statement::Let(it) => names.push(it.name.value.as_str()),
-            Statement::Supply(it) => names.push(it.name.value.as_str()),
-            Statement::Subassembly(it) => {
-                names.push(it.name.value.as_str());
-                wholes.push(it);
-            }
-            Statement::Plan(_)
-            | Statement::Param(_)
-            | Statement::Place(_)
-            | Statement::Join(_)
-            | Statement::Step(_)
-            | Statement::Require(_)
-            | Statement::Load(_)
-            | Statement::Clearance(_)
-            | Statement::Hold(_)
-            | Statement::Continuous(_)
-            | Statement::Choose(_)
-            | Statement::Import(_)
-            | Statement::Library(_) => {}
-        }
+    let mut findings = Findings::new();
+    let goods = tried(arguments, "a plan of its goods", &trial.of_goods(), sources);
+    findings.append(goods.findings);
+    let mut built = Vec::new();
+    for (number, whole) in trial.wholes.iter().enumerate() {
+        let shown = format!("a plan of {}", whole.name);
+        let outcome = tried(arguments, &shown, &trial.of_one(number), sources);
+        findings.append(outcome.findings);
+        built.push(outcome.value);
     }
-    trial.names = names.len();
-    if names.is_empty() {
-        return trial;
-    }
-    // Writing to a string does not fail.
-    let _ = writeln!(trial.text, "import {} from \"{file}\"", names.join(", "));
-    let [material, hardware] = thing;
-    if material.is_none() {
-        trial
-            .text
-            .push_str("import birch_ply_18 as material_of_the_trial from std\n");
-    }
-    let mut placed: Vec<String> = Vec::new();
-    for whole in wholes {
-        let given: Option<Vec<String>> = whole
-            .formals
-            .iter()
-            .filter(|formal| formal.preset.is_none())
-            .map(|formal| {
-                value(
-                    formal,
-                    material.unwrap_or("material_of_the_trial"),
-                    hardware,
-                )
-            })
-            .collect();
-        let Some(given) = given else {
-            trial.untried.push(whole.name.value.clone());
+    let mut figures = BTreeMap::new();
+    let mut wholes = Vec::new();
+    for (whole, checked) in trial.wholes.iter().zip(&built) {
+        let Some(sound) = &checked.sound else {
             continue;
         };
-        let at = placed
-            .last()
-            .map_or("0 mm".to_owned(), |last| format!("{last}.right + 500 mm"));
-        let name = format!("trial_of_{}", whole.name.value);
-        let _ = writeln!(
-            trial.text,
-            "place {name} = {}({}) {{ left at {at}; front at 0 mm; bottom at 0 mm }}",
-            whole.name.value,
-            given.join(", ")
-        );
-        placed.push(name);
+        let drawn = road::draw(checked, sound, &fonts);
+        for (name, figure) in drawn {
+            if matches!(name.as_str(), "overview" | "exploded") {
+                figures.insert(format!("{name}-{}", whole.name), figure);
+            }
+        }
+        let formals = whole.formals.iter();
+        let text = sources.text(file);
+        wholes.push(WholeShown {
+            name: whole.name.clone(),
+            build: sound.build(),
+            formals: formals
+                .map(|formal| FormalShown {
+                    name: formal.name.value.clone(),
+                    kind: formal.kind.value.clone(),
+                    preset: formal.preset.as_ref().map(|it| spelled(text, it)),
+                    range: formal
+                        .range
+                        .as_ref()
+                        .map(|(low, high)| [spelled(text, low), spelled(text, high)]),
+                    shown: whole.value_of(&formal.name.value),
+                })
+                .collect(),
+        });
     }
-    trial.tried = placed.len();
-    if !placed.is_empty() {
-        let _ = writeln!(
-            trial.text,
-            "step \"Put them beside each other\" {{ add {}; say \"Look at them.\" }}",
-            placed.join(", ")
-        );
+    let Some(goods) = goods.value.sound.filter(|_| !findings.has_errors()) else {
+        report(&findings.sorted(), sources);
+        return Exit::Errors;
+    };
+    let head = head(tree, sources.text(file));
+    let document = document::library(
+        &head,
+        &wholes,
+        (goods.build(), &trial.names),
+        figures,
+        &Templates::shipped(),
+    );
+    findings.append(document.findings);
+    let printed = road::print(
+        &document.value,
+        goods.build(),
+        &fonts,
+        arguments.paper.into(),
+    );
+    findings.append(printed.findings);
+    if findings.has_errors() {
+        report(&findings.sorted(), sources);
+        return Exit::Errors;
     }
-    trial
+    let output = arguments.output.clone().unwrap_or_else(|| {
+        let name = arguments.file.file_stem().unwrap_or_default();
+        PathBuf::from(name).with_extension("pdf")
+    });
+    if let Err(finding) = files::write(&output, &printed.value) {
+        findings.push(*finding);
+        report(&findings.sorted(), sources);
+        return Exit::File;
+    }
+    report(&findings.sorted(), sources);
+    say(&format!("Wrote {}.\n", output.display()));
+    Exit::Done
 }
 
-/// What a parameter without a value of its own is given: of a range, the lower end.
-fn value(formal: &Formal, material: &str, hardware: Option<&str>) -> Option<String> {
-    let name = &formal.name.value;
-    match (formal.kind.value.as_str(), &formal.range) {
-        ("material", _) => Some(format!("{name} = {material}")),
-        ("hardware", _) => Some(format!("{name} = {}", hardware?)),
-        (_, Some((low, _))) => {
-            let ExprKind::Quantity(quantity) = &low.kind else {
-                return None;
-            };
-            let nm = quantity.length()?.nm();
-            Some(format!(
-                "{name} = {}.{:06} mm",
-                nm / 1_000_000,
-                nm % 1_000_000
-            ))
+/// What a library says of itself.
+fn head(tree: &Tree, text: &str) -> LibraryHead {
+    let mut head = LibraryHead::default();
+    for statement in &tree.statements {
+        let Statement::Library(block) = statement else {
+            continue;
+        };
+        head.title.clone_from(&block.title.value);
+        for setting in &block.settings {
+            match setting {
+                LibrarySetting::Version(version) => head.version.clone_from(&version.value),
+                LibrarySetting::Language(number) => head.language = spelled(text, number),
+                LibrarySetting::Author(author) => head.author.clone_from(&author.value),
+                LibrarySetting::About(about) => {
+                    let pieces = about.pieces.iter().filter_map(|piece| match piece {
+                        TextPiece::Plain(text) => Some(text.as_str()),
+                        TextPiece::Slot(_) => None,
+                    });
+                    head.about = pieces.collect();
+                }
+            }
         }
-        _ => None,
     }
+    head
 }

@@ -20,6 +20,7 @@ mod overrides;
 mod project;
 mod release;
 mod revisions;
+mod trial;
 
 use std::io::Write;
 use std::path::PathBuf;
@@ -187,8 +188,14 @@ struct NewArguments {
 struct LibraryArguments {
     /// What to do with it
     task: LibraryTask,
-    /// The library, a file ending in .wright
+    /// The library, a file ending in .wright, or std
     file: PathBuf,
+    /// Where to write the page; by the library's name, ending in .pdf, if not said
+    #[arg(short, long)]
+    output: Option<PathBuf>,
+    /// The paper of the page
+    #[arg(long, default_value = "A4")]
+    paper: PaperArgument,
 }
 
 /// What is done with a library.
@@ -196,6 +203,8 @@ struct LibraryArguments {
 enum LibraryTask {
     /// Place what it describes, and tell what is wrong with it
     Check,
+    /// Write what it holds as a PDF, with a drawing of each sub-assembly
+    Page,
 }
 
 #[derive(Debug, Args)]
@@ -320,10 +329,7 @@ pub fn run() -> ExitCode {
         Command::Draw(arguments) => draw::run(&arguments),
         Command::Export(arguments) => export::run(&arguments),
         Command::New(arguments) => new::run(&arguments),
-        Command::Library(arguments) => {
-            let LibraryTask::Check = arguments.task;
-            library::run(&arguments)
-        }
+        Command::Library(arguments) => library::run(&arguments),
         Command::Diff(arguments) => diff::run(&arguments),
         Command::Format(arguments) => format::run(&arguments),
     };

@@ -118,7 +118,7 @@ pub(super) fn of(facts: &Facts) -> Buy {
         let item = facts.build.hardware.get(line.hardware.0)?;
         Some(PackRow {
             title: item.title.clone(),
-            size: size(facts, item),
+            size: size(item, facts.fine()),
             needed: line.needed,
             spares: line.spares,
             run: line.run.map(|run| facts.measure(run)),

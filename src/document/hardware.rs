@@ -5,6 +5,7 @@ use serde::Serialize;
 use super::context::Facts;
 use super::measure::Measure;
 use crate::build::{Hardware, HardwareId, HardwareKind};
+use crate::units::Precision;
 
 /// An item of hardware and where it is used.
 #[derive(Clone, Debug, Serialize)]
@@ -32,8 +33,8 @@ pub(super) struct HardwareSize {
 }
 
 /// The sizes of an item.
-pub(super) fn size(facts: &Facts, item: &Hardware) -> HardwareSize {
-    let measure = |length: Option<_>| length.map(|length| facts.fine_measure(length));
+pub(super) fn size(item: &Hardware, fine: Precision) -> HardwareSize {
+    let measure = |length: Option<_>| length.map(|length| Measure::of(length, fine));
     HardwareSize {
         diameter: measure(item.diameter),
         length: measure(item.length),
@@ -49,7 +50,7 @@ pub(super) fn of(facts: &Facts) -> Vec<HardwareRow> {
         Some(HardwareRow {
             title: item.title.clone(),
             kind: item.kind,
-            size: size(facts, item),
+            size: size(item, facts.fine()),
             count: line.needed,
             steps: steps_with(facts, line.hardware),
             pilot: item.pilot.map(|pilot| facts.fine_measure(pilot)),

@@ -23,6 +23,7 @@ pub mod findings;
 mod hardware;
 mod inline;
 mod layouts;
+mod library;
 mod locate;
 mod markup;
 mod measure;
@@ -56,6 +57,7 @@ use context::{Facts, PlanContext};
 
 pub use changes::mark_changes;
 pub use errata::errata;
+pub use library::{FormalShown, LibraryHead, WholeShown, library};
 use tree::Document;
 
 /// What the earlier stages gave.

@@ -9,9 +9,10 @@ use minijinja::{AutoEscape, Environment, Error, ErrorKind, UndefinedBehavior, es
 use super::context::{Facts, PlanContext};
 use super::errata::ErrataContext;
 use super::findings::{self, Fault};
+use super::library::LibraryContext;
 use super::locate;
 use super::markup::{self, Markup};
-use super::templates::{ERRATA, ROOT, Templates};
+use super::templates::{ERRATA, LIBRARY, ROOT, Templates};
 use crate::display::Figure;
 
 /// Budget of work of a plan without content: instructions, and about 64 bytes of text each.
@@ -63,6 +64,18 @@ pub(super) fn errata(
     let value = Value::from(Serde(context));
     let fuel = LEAST_FUEL.saturating_add(FUEL_EACH.saturating_mul(things as u64));
     read(templates, ERRATA, &value, fuel, &BTreeMap::new())
+}
+
+/// The blocks of a library's page; `things` are told on it.
+pub(super) fn library(
+    templates: &Templates,
+    context: &LibraryContext,
+    things: usize,
+    figures: &BTreeMap<String, Figure>,
+) -> Result<Markup, Fault> {
+    let value = Value::from(Serde(context));
+    let fuel = LEAST_FUEL.saturating_add(FUEL_EACH.saturating_mul(things as u64));
+    read(templates, LIBRARY, &value, fuel, figures)
 }
 
 fn read(

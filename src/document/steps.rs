@@ -239,7 +239,7 @@ fn hardware(facts: &Facts, step: &Step) -> Vec<StepHardware> {
         Some(StepHardware {
             title: item.title.clone(),
             count: *count,
-            size: size(facts, item),
+            size: size(item, facts.fine()),
         })
     });
     rows.collect()

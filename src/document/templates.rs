@@ -8,6 +8,9 @@ pub(super) const ROOT: &str = "plan.xml.j2";
 /// The root of the sheet for those who own an earlier plan.
 pub(super) const ERRATA: &str = "errata.xml.j2";
 
+/// The root of a library's page.
+pub(super) const LIBRARY: &str = "library.xml.j2";
+
 macro_rules! shipped {
     ($($name:literal),+ $(,)?) => {
         &[$(($name, include_str!(concat!("../../templates/", $name)))),+]
@@ -36,6 +39,7 @@ const SHIPPED: &[(&str, &str)] = shipped![
     "revisions.xml.j2",
     "terms.xml.j2",
     "errata.xml.j2",
+    "library.xml.j2",
 ];
 
 /// Templates by name. Handed in as text: nothing here reads a disk.

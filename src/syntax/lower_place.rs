@@ -29,17 +29,7 @@ impl<'s> Reader<'s> {
             }
         };
         let part = head.name()?;
-        let mut given = Vec::new();
-        if let Some(node) = head.take(Rule::given) {
-            let mut values = node.parts();
-            while let Some(node) = values.take(Rule::given_value) {
-                let mut value = node.parts();
-                given.push(Given {
-                    name: value.name()?,
-                    value: self.next_expr(&mut value)?,
-                });
-            }
-        }
+        let given = self.given(&mut head)?;
         Some(Place {
             name,
             repeat,
@@ -49,6 +39,22 @@ impl<'s> Reader<'s> {
             lines,
             span: self.span(&item.whole()),
         })
+    }
+
+    /// Values by name in parentheses; none where there are no parentheses.
+    fn given(&mut self, parts: &mut Parts<'s>) -> Option<Vec<Given>> {
+        let mut given = Vec::new();
+        if let Some(node) = parts.take(Rule::given) {
+            let mut values = node.parts();
+            while let Some(node) = values.take(Rule::given_value) {
+                let mut value = node.parts();
+                given.push(Given {
+                    name: value.name()?,
+                    value: self.next_expr(&mut value)?,
+                });
+            }
+        }
+        Some(given)
     }
 
     /// The lines of a placement.
@@ -154,6 +160,10 @@ impl<'s> Reader<'s> {
             name,
             formals,
             title: self.optional_text(&mut head),
+            shown: {
+                head.mark(Rule::kw_shown);
+                self.given(&mut head)?
+            },
             statements,
             span: self.span(&item.whole()),
         })

@@ -120,6 +120,8 @@ pub struct Subassembly {
     pub formals: Vec<Formal>,
     /// The printed name.
     pub title: Option<Text>,
+    /// With what values its library tries and draws it.
+    pub shown: Vec<Given>,
     /// What it is made of and how.
     pub statements: Vec<Statement>,
     /// The whole statement.
