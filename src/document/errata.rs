@@ -29,6 +29,7 @@ pub fn errata(difference: &Difference, later: &Build, templates: &Templates) -> 
         Ok(read) => {
             document.language = read.language;
             document.running = read.running;
+            document.alternatives = read.alternatives;
             document.blocks = read.blocks;
             for fault in read.faults {
                 findings.push(fault.finding(later.plan.span));

@@ -86,6 +86,7 @@ pub fn library(
         Ok(read) => {
             document.language = read.language;
             document.running = read.running;
+            document.alternatives = read.alternatives;
             document.blocks = read.blocks;
             for fault in read.faults {
                 findings.push(fault.finding(goods.plan.span));

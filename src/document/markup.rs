@@ -22,6 +22,8 @@ pub(super) struct Markup {
     pub(super) running: String,
     /// The blocks.
     pub(super) blocks: Vec<Block>,
+    /// What figures show, in words, by their names.
+    pub(super) alternatives: BTreeMap<String, String>,
     /// What could not be read, or refers to nothing.
     pub(super) faults: Vec<Fault>,
 }
@@ -42,8 +44,10 @@ pub(super) fn read(text: &str, figures: &BTreeMap<String, Figure>) -> Result<Mar
         language: attribute(root, "lang", "en"),
         running: attribute(root, "running", ""),
         blocks: reader.blocks(root, 0),
+        alternatives: BTreeMap::new(),
         faults: Vec::new(),
     };
+    markup.alternatives = reader.alternatives;
     let missing = references::check(&mut markup.blocks, &reader.places, figures);
     markup.faults = reader.faults;
     markup.faults.extend(missing);
@@ -71,6 +75,8 @@ pub(super) fn attribute(node: Node, name: &str, default: &str) -> String {
 pub(super) struct Reader {
     pub(super) faults: Vec<Fault>,
     pub(super) places: Places,
+    /// What figures show, in words, by their names.
+    alternatives: BTreeMap<String, String>,
 }
 
 impl Reader {
@@ -251,13 +257,17 @@ impl Reader {
     }
 
     fn figure(&mut self, node: Node, depth: usize) -> Option<Block> {
-        self.allow(node, &["name", "class"]);
+        self.allow(node, &["name", "class", "alt"]);
         let name = attribute(node, "name", "");
         if name.is_empty() {
             self.unknown(node, "a figure has a `name`");
             return None;
         }
         self.places.show(&name, node);
+        if let Some(alternative) = node.attribute("alt") {
+            let words = alternative.split_whitespace().collect::<Vec<_>>().join(" ");
+            self.alternatives.entry(name.clone()).or_insert(words);
+        }
         let mut caption = Vec::new();
         for child in node.children().filter(Node::is_element) {
             if child.tag_name().name() == "figcaption" {

@@ -103,6 +103,7 @@ pub fn compose(
         Ok(read) => {
             document.language = read.language;
             document.running = read.running;
+            document.alternatives = read.alternatives;
             document.blocks = read.blocks;
             for fault in read.faults {
                 findings.push(fault.finding(build.plan.span));

@@ -24,6 +24,8 @@ pub struct Document {
     pub blocks: Vec<Block>,
     /// Figures by the names blocks refer to.
     pub figures: BTreeMap<String, Figure>,
+    /// What figures show, in words for those who do not see them, by the same names.
+    pub alternatives: BTreeMap<String, String>,
 }
 
 /// A block of the document.
