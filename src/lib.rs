@@ -28,3 +28,4 @@ pub mod syntax;
 pub mod text;
 pub mod units;
 pub mod wood;
+pub mod words;

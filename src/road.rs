@@ -24,6 +24,7 @@ use crate::source::{FileId, Sources};
 use crate::stock::{self, Stock};
 use crate::syntax::{self, Forest};
 use crate::text::Fonts;
+use crate::words::Words;
 
 /// A source that was read, worked out and checked; sound where no error was found.
 #[derive(Clone, Debug, Default)]
@@ -246,11 +247,21 @@ fn check_tree(tree: &Outcome<Forest>, overrides: &Overrides) -> Outcome<Checked>
 }
 
 /// The drawings of a sound build and the safety signs, by name.
-pub fn draw(checked: &Checked, sound: &SoundBuild, fonts: &Fonts) -> BTreeMap<String, Figure> {
+pub fn draw(
+    checked: &Checked,
+    sound: &SoundBuild,
+    fonts: &Fonts,
+    words: &Words,
+) -> BTreeMap<String, Figure> {
     let build = sound.build();
-    let mut figures = drawing::draw(sound, &checked.solids, fonts).figures;
-    figures.extend(drawing::cutting_layouts(fonts, build, &checked.stock));
-    figures.extend(drawing::signs());
+    let mut figures = drawing::draw(sound, &checked.solids, fonts, words).figures;
+    figures.extend(drawing::cutting_layouts(
+        fonts,
+        build,
+        &checked.stock,
+        words,
+    ));
+    figures.extend(drawing::signs(words));
     figures
 }
 
@@ -285,7 +296,7 @@ pub fn compose_since(
 ) -> Outcome<Document> {
     let [was, is] = [earlier, later].map(|(_, sound)| &sound.build().plan);
     let made = |(checked, sound): (&Checked, &SoundBuild)| {
-        let figures = draw(checked, sound, fonts);
+        let figures = draw(checked, sound, fonts, templates.words());
         compose(checked, sound, figures, templates, Some(was))
     };
     let (before, after) = rayon::join(|| made(earlier), || made(later));

@@ -30,3 +30,4 @@ mod road;
 mod shell;
 mod syntax;
 mod tidy;
+mod words;

@@ -200,7 +200,7 @@ fn a_plan_is_marked_since_a_revision_in_git() {
     let words: Vec<&str> = printed.split_whitespace().collect();
     let text = words.join(" ");
     assert!(
-        text.contains("other than in revision A of 2026-01-15"),
+        text.contains("other than in revision A of 15 January 2026"),
         "{text}"
     );
 }

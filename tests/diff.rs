@@ -5,7 +5,7 @@ use std::fs;
 use std::path::PathBuf;
 use std::process::Command;
 
-use leafwright::diff::{Difference, Fate, Words, compare, json, print};
+use leafwright::diff::{Difference, Fate, Passage, compare, json, print};
 use leafwright::model::Overrides;
 use leafwright::road::{self, Checked};
 use leafwright::source::Sources;
@@ -153,18 +153,18 @@ fn steps_are_compared_by_words() {
     let (tray, oil) = (&found.steps[0], &found.steps[1]);
     assert_eq!(tray.before.as_ref().unwrap().1, "Make the tray");
     assert!(tray.words.is_empty());
-    let gone: Vec<&Words> = oil
+    let gone: Vec<&Passage> = oil
         .words
         .iter()
-        .filter(|it| matches!(it, Words::Gone(_)))
+        .filter(|it| matches!(it, Passage::Gone(_)))
         .collect();
-    let new: Vec<&Words> = oil
+    let new: Vec<&Passage> = oil
         .words
         .iter()
-        .filter(|it| matches!(it, Words::New(_)))
+        .filter(|it| matches!(it, Passage::New(_)))
         .collect();
-    assert_eq!(gone, [&Words::Gone("two".to_owned())]);
-    assert_eq!(new, [&Words::New("three thin".to_owned())]);
+    assert_eq!(gone, [&Passage::Gone("two".to_owned())]);
+    assert_eq!(new, [&Passage::New("three thin".to_owned())]);
 }
 
 #[test]
@@ -523,7 +523,10 @@ fn a_plan_goes_through_three_revisions() {
     );
     assert_eq!(output.status.code(), Some(0), "{}", stderr(&output));
     let printed = pdf_extract::extract_text(root.join("sheet.pdf")).unwrap();
-    assert!(printed.contains("revision B of 2026-06-14"), "{printed}");
+    assert!(
+        printed.contains("revision B of 14\u{a0}June 2026"),
+        "{printed}"
+    );
     // Merged by git: one line each for what two people change.
     git(&root, &["checkout", "-q", "-b", "wider", "c"]);
     let text = fs::read_to_string(root.join("shoe-chest.wright")).unwrap();

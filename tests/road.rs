@@ -11,6 +11,7 @@ use leafwright::road::{self, Checked};
 use leafwright::source::Sources;
 use leafwright::text::Fonts;
 use leafwright::units::{Length, Precision};
+use leafwright::words::Words;
 
 const BENCH: &str = "examples/potting-bench/potting-bench.wright";
 
@@ -356,7 +357,12 @@ fn no_figure_of_a_part_drawing_stands_on_a_line_or_on_another() {
     let fonts = Fonts::shipped().unwrap();
     let (mut sizes, mut titles, mut set_out) = (0, 0, 0);
     for checked in [bench(), stand()] {
-        let figures = road::draw(&checked, checked.sound.as_ref().unwrap(), &fonts);
+        let figures = road::draw(
+            &checked,
+            checked.sound.as_ref().unwrap(),
+            &fonts,
+            &Words::english(),
+        );
         let of_parts = |name: &str| name.starts_with("part-") || name.starts_with("setting-out-");
         for (name, figure) in figures.iter().filter(|(name, _)| of_parts(name)) {
             assert!(figure.width <= 175.0 * PT_PER_MM, "{name} is too wide");

@@ -379,4 +379,26 @@ pub enum WordingPiece {
     Part(PartId, i64),
     /// A sub-assembly, printed with its name and mark, and how many are meant.
     Whole(GroupId, i64),
+    /// What the plan says by itself, in the words of its language.
+    Message(Message),
+}
+
+/// A message of the catalogues of words, and what stands in it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Message {
+    /// Its name in the catalogues.
+    pub id: &'static str,
+    /// What stands in its places, by their names.
+    pub given: Vec<(&'static str, Given)>,
+}
+
+/// What stands in a place of a message.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub enum Given {
+    /// A length, printed in both systems.
+    Length(Length),
+    /// A figure with its unit.
+    Figure(String),
+    /// Parts, printed with their names and letters.
+    Parts(Vec<PartId>),
 }

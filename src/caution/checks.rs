@@ -2,10 +2,11 @@
 
 use super::{Cautions, Occasion, Sign, gather};
 use crate::behaviour::Behaviour;
-use crate::build::{SignalWord, Wording, WordingPiece};
+use crate::build::{Given, Message, SignalWord, Wording, WordingPiece};
 use crate::solid::Solids;
 use crate::source::{Span, Spanned};
 use crate::stock::{lay_out, sample};
+use crate::words::{Filling, Words};
 
 fn cautions() -> Cautions {
     let build = sample::shelf_unit();
@@ -23,8 +24,23 @@ fn words(wording: &Wording) -> String {
         WordingPiece::Length(length) => format!("{} mm", length.mm()),
         WordingPiece::Part(part, _) => format!("part {}", part.0),
         WordingPiece::Whole(group, _) => format!("sub-assembly {}", group.0),
+        WordingPiece::Message(message) => said(message),
     });
     pieces.collect()
+}
+
+/// A message in English, lengths in millimetres.
+fn said(message: &Message) -> String {
+    let places = message.given.iter().map(|(place, given)| {
+        let filling = match given {
+            Given::Length(length) => format!("{} mm", length.mm()),
+            Given::Figure(figure) => figure.clone(),
+            Given::Parts(parts) => format!("{} parts", parts.len()),
+        };
+        (*place, Filling::Words(filling))
+    });
+    let places: Vec<_> = places.collect();
+    Words::english().say(message.id, &places).unwrap()
 }
 
 #[test]
@@ -166,5 +182,4 @@ fn an_empty_build_needs_nothing() {
         &Behaviour::default(),
     );
     assert!(cautions.list.is_empty() && cautions.tools.is_empty());
-    assert!(cautions.statement.contains("general information"));
 }

@@ -1,6 +1,6 @@
 //! Pieces that children use.
 
-use super::types::{Caution, Occasion, Operation, Phrase, plain};
+use super::types::{Caution, Occasion, Operation, Told, told};
 use super::work::Work;
 use crate::build::{SignalWord, User};
 use crate::units::Length;
@@ -18,25 +18,15 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let meant = work.build.plan.users.contains(&User::Children);
     meant.then(|| Caution {
         id: "childrens-use",
-        name: "use by children",
         signal: SignalWord::Warning,
-        hazard: plain("Children climb, put things into their mouths, and get stuck."),
-        consequence: plain("They can choke, be caught by head or fingers, or fall."),
-        avoidance: Phrase::new("Make no gap for fingers but under ")
-            .length(narrow)
-            .then(" or from ")
-            .length(wide)
-            .then(" to ")
-            .length(widest)
-            .then(", and no opening from ")
-            .length(small)
-            .then(" to ")
-            .length(large)
-            .then(
-                ", which catches a head. Round all edges, leave nothing small that comes off, and \
-                 use a finish whose maker says it is safe for children’s goods. The rules where you \
-                 live go first.",
-            )
+        hazard: told("caution-childrens-use-hazard"),
+        consequence: told("caution-childrens-use-consequence"),
+        avoidance: Told::new("caution-childrens-use-avoidance")
+            .length("narrow", narrow)
+            .length("wide", wide)
+            .length("widest", widest)
+            .length("small", small)
+            .length("large", large)
             .done(),
         signs: Vec::new(),
         operation: Operation::Using,

@@ -1,7 +1,7 @@
 //! Chisels and hand saws: shoulders, mortise corners, beds of hinges.
 
 use super::sign::Sign;
-use super::types::{Caution, Operation, plain};
+use super::types::{Caution, Operation, told};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::model::{FeatureShape, PocketKind};
@@ -28,14 +28,10 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let occasions = work.occasions(is_pared);
     (!occasions.is_empty()).then(|| Caution {
         id: "chiselling",
-        name: "chisel",
         signal: SignalWord::Caution,
-        hazard: plain("A chisel slips out of the cut."),
-        consequence: plain("It goes deep into whatever is in front of it, most often a hand."),
-        avoidance: plain(
-            "Clamp the work. Keep both hands behind the edge and cut away from the body. Keep the \
-             edge sharp: a blunt one needs force and slips.",
-        ),
+        hazard: told("caution-chiselling-hazard"),
+        consequence: told("caution-chiselling-consequence"),
+        avoidance: told("caution-chiselling-avoidance"),
         signs: vec![Sign::Eyes],
         operation: Operation::Carving,
         occasions,

@@ -1,7 +1,7 @@
 //! Boards and bars cut to length.
 
 use super::sign::Sign;
-use super::types::{Caution, Occasion, Operation, plain};
+use super::types::{Caution, Occasion, Operation, told};
 use super::work::Work;
 use crate::build::SignalWord;
 
@@ -9,14 +9,10 @@ use crate::build::SignalWord;
 pub(super) fn check(work: &Work) -> Option<Caution> {
     (!work.stock.boards.is_empty()).then(|| Caution {
         id: "crosscutting-boards",
-        name: "saw for cutting to length",
         signal: SignalWord::Warning,
-        hazard: plain("A hand in the path of the saw when boards are cut to length."),
-        consequence: plain("The blade cuts to the bone, and a loose off-cut is thrown."),
-        avoidance: plain(
-            "Hold the board against the fence, both hands well clear and never crossed. Clamp \
-             short pieces. When the cut is through, let the blade stop before you lift it.",
-        ),
+        hazard: told("caution-crosscutting-boards-hazard"),
+        consequence: told("caution-crosscutting-boards-consequence"),
+        avoidance: told("caution-crosscutting-boards-avoidance"),
         signs: vec![Sign::Manual, Sign::Ears, Sign::Eyes],
         operation: Operation::Sawing,
         occasions: vec![Occasion::Cutting],

@@ -1,7 +1,7 @@
 //! Outlines and notches sawn with a band saw or a jigsaw.
 
 use super::sign::Sign;
-use super::types::{Caution, Operation, plain};
+use super::types::{Caution, Operation, told};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::geometry::{PartAxis, Side};
@@ -34,17 +34,10 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let occasions = work.occasions(is_curve);
     (!occasions.is_empty()).then(|| Caution {
         id: "curves",
-        name: "jigsaw or band saw",
         signal: SignalWord::Warning,
-        hazard: plain(
-            "Fingers near the blade when outlines, notches, tapers and corners are sawn.",
-        ),
-        consequence: plain("The blade cuts deep, and a bent one breaks."),
-        avoidance: plain(
-            "Clamp the work for a jigsaw and keep the other hand off its underside. On a band saw \
-             set the guide just over the work, make relief cuts first, and do not back out of a \
-             curve while the blade runs.",
-        ),
+        hazard: told("caution-curves-hazard"),
+        consequence: told("caution-curves-consequence"),
+        avoidance: told("caution-curves-avoidance"),
         signs: vec![Sign::Ears, Sign::Eyes, Sign::Mask],
         operation: Operation::Sawing,
         occasions,

@@ -1,7 +1,7 @@
 //! Fine dust of wood and glue, at every machine.
 
 use super::sign::Sign;
-use super::types::{Caution, Operation, plain};
+use super::types::{Caution, Operation, told};
 use super::work::Work;
 use crate::build::SignalWord;
 
@@ -11,18 +11,10 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let is_cut = work.parts().next().is_some();
     is_cut.then(|| Caution {
         id: "dust",
-        name: "dust",
         signal: SignalWord::Warning,
-        hazard: plain("Fine dust from sawing, routing and sanding."),
-        consequence: plain(
-            "Breathed in for years it harms lungs and can cause cancer; in the air or in a bag it \
-             can burn.",
-        ),
-        avoidance: plain(
-            "Extract at the machine, wear a mask that seals, sand outdoors or with suction. \
-             Vacuum, do not sweep or blow. Empty the collector away from sparks. Never sand old \
-             paint or treated wood of unknown kind.",
-        ),
+        hazard: told("caution-dust-hazard"),
+        consequence: told("caution-dust-consequence"),
+        avoidance: told("caution-dust-avoidance"),
         signs: vec![Sign::Eyes, Sign::Mask],
         operation: Operation::Sanding,
         occasions: Vec::new(),

@@ -1,7 +1,7 @@
 //! Oil, varnish and paint: fire, vapour, rags that heat up by themselves.
 
 use super::sign::Sign;
-use super::types::{Caution, Occasion, Operation, plain};
+use super::types::{Caution, Occasion, Operation, told};
 use super::work::Work;
 use crate::build::{SignalWord, SupplyKind};
 
@@ -32,24 +32,21 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let has_oil = oils.filter(|supply| supply.kind == SupplyKind::Oil).count() > 0;
     (!occasions.is_empty()).then(|| Caution {
         id: "finishing",
-        name: "finish",
         signal: SignalWord::Warning,
-        hazard: plain(if has_oil {
-            "Rags with oil heat up by themselves, and vapour of finish burns."
+        hazard: told(if has_oil {
+            "caution-finishing-oil-hazard"
         } else {
-            "Vapour of finish burns and harms lungs."
+            "caution-finishing-hazard"
         }),
-        consequence: plain(if has_oil {
-            "A heap of oily rags can be on fire within hours."
+        consequence: told(if has_oil {
+            "caution-finishing-oil-consequence"
         } else {
-            "A spark or a pilot flame lights it."
+            "caution-finishing-consequence"
         }),
-        avoidance: plain(if has_oil {
-            "Spread used rags flat in the open until they are hard, or keep them under water in a \
-             closed metal can. Air the room, and keep flames and sparks away. Follow the label."
+        avoidance: told(if has_oil {
+            "caution-finishing-oil-avoidance"
         } else {
-            "Air the room, and keep flames and sparks away. Follow the label, also for what you \
-             throw away."
+            "caution-finishing-avoidance"
         }),
         signs: vec![Sign::Manual, Sign::Gloves, Sign::NoFlame],
         operation: Operation::Finishing,

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::sign::Sign;
-use super::types::{Caution, Occasion, Operation, plain};
+use super::types::{Caution, Occasion, Operation, told};
 use super::work::Work;
 use crate::build::SignalWord;
 
@@ -29,14 +29,10 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let occasions = occasions(work);
     (!occasions.is_empty()).then(|| Caution {
         id: "gluing",
-        name: "glue and clamps",
         signal: SignalWord::Caution,
-        hazard: plain("Glue on skin and in eyes, and fingers under clamps."),
-        consequence: plain("Some glues irritate, cause allergies or bond skin; clamps pinch."),
-        avoidance: plain(
-            "Read the label, air the room, and wear gloves for epoxy, polyurethane and instant \
-             glue. Put everything together dry and clamped first.",
-        ),
+        hazard: told("caution-gluing-hazard"),
+        consequence: told("caution-gluing-consequence"),
+        avoidance: told("caution-gluing-avoidance"),
         signs: vec![Sign::Manual, Sign::Eyes, Sign::Gloves],
         operation: Operation::Gluing,
         occasions,

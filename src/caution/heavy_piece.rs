@@ -2,7 +2,7 @@
 
 use super::heavy_sheet::ONE_PERSON_KG;
 use super::sign::Sign;
-use super::types::{Caution, Occasion, Operation, Phrase, plain};
+use super::types::{Caution, Occasion, Operation, Told, told};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::units::Mass;
@@ -16,16 +16,12 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let last = work.build.steps.len().checked_sub(1);
     Some(Caution {
         id: "heavy-piece",
-        name: "weight of the piece",
         signal: SignalWord::Caution,
-        hazard: Phrase::new("The finished piece weighs about ")
-            .value(Mass::from_kg_f64(kilograms).in_both())
-            .then(".")
+        hazard: Told::new("caution-heavy-piece-hazard")
+            .value("mass", Mass::from_kg_f64(kilograms).in_both())
             .done(),
-        consequence: plain("It strains backs and crushes feet and fingers."),
-        avoidance: plain(
-            "Turn, lift and carry it with two people, and build it close to where it will stand.",
-        ),
+        consequence: told("caution-heavy-piece-consequence"),
+        avoidance: told("caution-heavy-piece-avoidance"),
         signs: vec![Sign::CrushedHands, Sign::Feet],
         operation: Operation::Lifting,
         occasions: last

@@ -1,7 +1,7 @@
 //! Sheets too heavy for one person.
 
 use super::sign::Sign;
-use super::types::{Caution, Occasion, Operation, Phrase, plain};
+use super::types::{Caution, Occasion, Operation, Told, told};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::units::Mass;
@@ -21,17 +21,12 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
         .fold(0.0, f64::max);
     (heaviest > ONE_PERSON_KG).then(|| Caution {
         id: "heavy-sheet",
-        name: "heavy sheets",
         signal: SignalWord::Caution,
-        hazard: Phrase::new("A full sheet weighs about ")
-            .value(Mass::from_kg_f64(heaviest).in_both())
-            .then(".")
+        hazard: Told::new("caution-heavy-sheet-hazard")
+            .value("mass", Mass::from_kg_f64(heaviest).in_both())
             .done(),
-        consequence: plain("It strains backs, crushes fingers and topples from a wall."),
-        avoidance: plain(
-            "Carry it with two people or a panel carrier, or have the first cuts made where you \
-             buy it. Store sheets flat. Take carrying gloves off before you saw.",
-        ),
+        consequence: told("caution-heavy-sheet-consequence"),
+        avoidance: told("caution-heavy-sheet-avoidance"),
         signs: vec![Sign::CrushedHands, Sign::Feet, Sign::Gloves],
         operation: Operation::Lifting,
         occasions: vec![Occasion::Cutting],

@@ -1,7 +1,7 @@
 //! Bits so large that no hand holds the work against them.
 
 use super::sign::Sign;
-use super::types::{Caution, Operation, Phrase, plain};
+use super::types::{Caution, Operation, Told, told};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::model::FeatureShape;
@@ -35,17 +35,12 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let largest = bores.max().filter(|largest| *largest > LARGE)?;
     Some(Caution {
         id: "large-bits",
-        name: "large bits",
         signal: SignalWord::Warning,
-        hazard: Phrase::new("Bits of up to ")
-            .length(largest)
-            .then(" turn the work with them.")
+        hazard: Told::new("caution-large-bits-hazard")
+            .length("largest", largest)
             .done(),
-        consequence: plain("A bit that grabs breaks a wrist or throws the work."),
-        avoidance: plain(
-            "Use a drill stand or a drill with a side handle, low speed and clamped work alone. \
-             Back the work where the bit comes out, and lift the bit often to clear chips.",
-        ),
+        consequence: told("caution-large-bits-consequence"),
+        avoidance: told("caution-large-bits-avoidance"),
         signs: vec![Sign::Eyes, Sign::NoGloves],
         operation: Operation::Drilling,
         occasions: work.occasions(|shape| bore(shape).is_some_and(|bore| bore > LARGE)),

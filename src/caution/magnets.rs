@@ -1,6 +1,6 @@
 //! Small strong magnets.
 
-use super::types::{Caution, Occasion, Operation, plain};
+use super::types::{Caution, Occasion, Operation, told};
 use super::work::Work;
 use crate::build::{JointKind, SignalWord};
 
@@ -11,14 +11,10 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let occasions: Vec<Occasion> = fitted.into_iter().chain(used).collect();
     (!occasions.is_empty()).then(|| Caution {
         id: "magnets",
-        name: "strong magnets",
         signal: SignalWord::Warning,
-        hazard: plain("Small strong magnets that come loose are swallowed by children."),
-        consequence: plain("Two of them pinch the gut between them, which can kill."),
-        avoidance: plain(
-            "Glue each magnet in with epoxy, below the surface, and pull at it once the glue is \
-             hard. Keep spare ones away from children and from heart pacemakers.",
-        ),
+        hazard: told("caution-magnets-hazard"),
+        consequence: told("caution-magnets-consequence"),
+        avoidance: told("caution-magnets-avoidance"),
         signs: Vec::new(),
         operation: Operation::Using,
         occasions,

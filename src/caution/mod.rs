@@ -1,8 +1,8 @@
 //! Cautions: what can hurt the builder, from what the build really makes them do.
 //!
 //! Takes a [`Build`], its [`Stock`] and its [`Behaviour`], gives [`Cautions`]: one caution for each hazard that is
-//! there, with the steps it concerns, the protective signs, the tools the work needs and the
-//! statement every plan carries. Adds no caution for work that is not done, since a reader who
+//! there, with the steps it concerns, the protective signs and the tools the work needs. Its words stand in
+//! the catalogues (`templates/words/`), messages `caution-…` and `tool-…`. Adds no caution for work that is not done, since a reader who
 //! skips one skips all. Replaces no manual and no law, and says so.
 //!
 //! One file a hazard. A new one takes a file with a `check`, a line in [`HAZARDS`] and a test.
@@ -20,7 +20,6 @@ mod driving_screws;
 mod dust;
 mod finishing;
 mod food_contact;
-mod general;
 mod gluing;
 mod heavy_piece;
 mod heavy_sheet;
@@ -94,7 +93,6 @@ pub fn gather(build: &Build, stock: &Stock, behaviour: &Behaviour) -> Cautions {
     Cautions {
         list,
         signs,
-        statement: general::STATEMENT.to_owned(),
         tools: tools::list(&work),
         idle_tools: tools::idle(&work),
     }

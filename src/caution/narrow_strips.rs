@@ -1,7 +1,7 @@
 //! Strips so narrow that a hand on them comes near the blade.
 
 use super::sign::Sign;
-use super::types::{Caution, Occasion, Operation, Phrase, plain};
+use super::types::{Caution, Occasion, Operation, Told, told};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::stock::CutDirection;
@@ -21,19 +21,13 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let narrowest = rips.map(|cut| cut.setting).min()?;
     (narrowest < HAND_FROM_BLADE).then(|| Caution {
         id: "narrow-strips",
-        name: "narrow strips at the blade",
         signal: SignalWord::Warning,
-        hazard: Phrase::new("Ripping strips down to ")
-            .length(narrowest)
-            .then(" wide.")
+        hazard: Told::new("caution-narrow-strips-hazard")
+            .length("narrowest", narrowest)
             .done(),
-        consequence: plain("The hand that guides a narrow strip is drawn into the blade."),
-        avoidance: Phrase::new("Use a push stick or push block where a hand would pass within ")
-            .length(HAND_FROM_BLADE)
-            .then(
-                " of the blade. Where you can, let the narrow strip fall on the side away from the fence, or clamp \
-                 a straight edge and use a hand-held saw. Stand out of line with the strip.",
-            )
+        consequence: told("caution-narrow-strips-consequence"),
+        avoidance: Told::new("caution-narrow-strips-avoidance")
+            .length("hand-from-blade", HAND_FROM_BLADE)
             .done(),
         signs: vec![Sign::Ears, Sign::Eyes],
         operation: Operation::Sawing,

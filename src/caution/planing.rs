@@ -1,7 +1,7 @@
 //! Boards planed thinner than they are bought.
 
 use super::sign::Sign;
-use super::types::{Caution, Occasion, Operation, Phrase, plain};
+use super::types::{Caution, Occasion, Operation, Told, told};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::model::{MaterialForm, PartId};
@@ -28,19 +28,13 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let planed = planed(work);
     (!planed.is_empty()).then(|| Caution {
         id: "planing",
-        name: "planer",
         signal: SignalWord::Warning,
-        hazard: Phrase::new("Cutters of the planer, when you thin ")
-            .parts(&planed)
-            .then(".")
+        hazard: Told::new("caution-planing-hazard")
+            .parts("planed", &planed)
             .done(),
-        consequence: plain("Short stock is thrown or drawn in, and the hand with it."),
-        avoidance: Phrase::new("Plane no piece shorter than ")
-            .length(SHORTEST)
-            .then(
-                " or than the maker allows: plane the whole board first and cut it up after. Use \
-                 push blocks, take thin cuts, and look for nails and loose knots before.",
-            )
+        consequence: told("caution-planing-consequence"),
+        avoidance: Told::new("caution-planing-avoidance")
+            .length("shortest", SHORTEST)
             .done(),
         signs: vec![Sign::Manual, Sign::Ears, Sign::Eyes, Sign::Mask],
         operation: Operation::Planing,

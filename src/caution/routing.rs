@@ -2,7 +2,7 @@
 
 use super::curves;
 use super::sign::Sign;
-use super::types::{Caution, Operation, Phrase, plain};
+use super::types::{Caution, Operation, Told, told};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::model::FeatureShape;
@@ -22,22 +22,12 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let occasions = work.occasions(is_routed);
     (!occasions.is_empty()).then(|| Caution {
         id: "routing",
-        name: "router",
         signal: SignalWord::Warning,
-        hazard: plain("The router bit grabs when it is fed the wrong way or too deep."),
-        consequence: plain(
-            "The machine jumps, the bit breaks or cuts the hand that holds the work.",
-        ),
-        avoidance: Phrase::new(
-            "Clamp the work and its fence. Feed against the turning of the bit, in passes of at \
-             most ",
-        )
-        .length(DEEPEST_PASS)
-        .then(
-            ". Put the shank in the collet for three quarters of its length and tighten it well; \
-             run large bits slowly. Unplug before you change a bit.",
-        )
-        .done(),
+        hazard: told("caution-routing-hazard"),
+        consequence: told("caution-routing-consequence"),
+        avoidance: Told::new("caution-routing-avoidance")
+            .length("deepest-pass", DEEPEST_PASS)
+            .done(),
         signs: vec![Sign::Manual, Sign::Ears, Sign::Eyes, Sign::Mask],
         operation: Operation::Routing,
         occasions,

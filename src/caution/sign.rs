@@ -15,7 +15,7 @@ pub enum SignKind {
 }
 
 macro_rules! signs {
-    ($($(#[$doc:meta])+ $name:ident: $kind:ident $code:literal $meaning:literal;)+) => {
+    ($($(#[$doc:meta])+ $name:ident: $kind:ident $code:literal;)+) => {
         /// A safety sign (ISO 7010; ref: safety, "Sign codes"). The code's letter is its kind.
         #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
         #[serde(rename_all = "snake_case")]
@@ -41,37 +41,31 @@ macro_rules! signs {
                 }
             }
 
-            /// What it means: `wear eye protection`.
-            pub const fn meaning(self) -> &'static str {
-                match self {
-                    $(Self::$name => $meaning,)+
-                }
-            }
         }
     };
 }
 
 signs! {
     /// Read the instruction manual. [M]
-    Manual: Mandatory "M002" "read the instruction manual";
+    Manual: Mandatory "M002";
     /// Wear ear protection. [V]
-    Ears: Mandatory "M003" "wear ear protection";
+    Ears: Mandatory "M003";
     /// Wear eye protection. [V]
-    Eyes: Mandatory "M004" "wear eye protection";
+    Eyes: Mandatory "M004";
     /// Wear safety footwear. [M]
-    Feet: Mandatory "M008" "wear safety footwear";
+    Feet: Mandatory "M008";
     /// Wear protective gloves. [M] Never near a turning blade or bit.
-    Gloves: Mandatory "M009" "wear protective gloves";
+    Gloves: Mandatory "M009";
     /// Wear a mask. [M]
-    Mask: Mandatory "M016" "wear a mask";
+    Mask: Mandatory "M016";
     /// No open flame. [V]
-    NoFlame: Prohibition "P003" "no open flame";
+    NoFlame: Prohibition "P003";
     /// Do not wear gloves. [M]
-    NoGloves: Prohibition "P028" "do not wear gloves";
+    NoGloves: Prohibition "P028";
     /// Electricity. [M]
-    Electricity: Warning "W012" "electricity";
+    Electricity: Warning "W012";
     /// Crushing of hands. [M]
-    CrushedHands: Warning "W024" "crushing of hands";
+    CrushedHands: Warning "W024";
 }
 
 impl Sign {
@@ -80,7 +74,7 @@ impl Sign {
         self.kind() == SignKind::Mandatory && self != Self::Manual
     }
 
-    /// The name of its figure: `sign-M004`.
+    /// The name of its figure, and of the message that tells what it means: `sign-M004`.
     pub fn figure(self) -> String {
         format!("sign-{}", self.code())
     }
@@ -89,6 +83,17 @@ impl Sign {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::Words;
+
+    #[test]
+    fn every_sign_says_what_it_means() {
+        for sign in Sign::ALL {
+            assert!(
+                Words::english().say(&sign.figure(), &[]).is_ok(),
+                "{sign:?}"
+            );
+        }
+    }
 
     #[test]
     fn a_code_is_the_letter_of_its_kind_and_three_digits() {

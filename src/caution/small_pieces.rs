@@ -1,7 +1,7 @@
 //! Pieces too small to hold while they are machined.
 
 use super::sign::Sign;
-use super::types::{Caution, Occasion, Operation, Phrase, plain};
+use super::types::{Caution, Occasion, Operation, Told, told};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::units::Length;
@@ -18,20 +18,14 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     });
     (!small.is_empty()).then(|| Caution {
         id: "small-pieces",
-        name: "small pieces",
         signal: SignalWord::Warning,
-        hazard: Phrase::new("Small pieces near a turning blade or bit: ")
-            .parts(&small)
-            .then(".")
+        hazard: Told::new("caution-small-pieces-hazard")
+            .parts("small", &small)
             .done(),
-        consequence: plain("A small piece tips, is caught and pulls the hand in after it."),
-        avoidance: Phrase::new(
-            "Machine edges, channels and holes while the piece is still part of \
-             a longer strip, at least ",
-        )
-        .length(SAFE_LENGTH)
-        .then(" long, and cut it off last. Clamp what remains or hold it in a jig, never by hand.")
-        .done(),
+        consequence: told("caution-small-pieces-consequence"),
+        avoidance: Told::new("caution-small-pieces-avoidance")
+            .length("safe-length", SAFE_LENGTH)
+            .done(),
         signs: vec![Sign::Eyes],
         operation: Operation::Sawing,
         occasions: vec![Occasion::Cutting],

@@ -1,7 +1,7 @@
 //! Slots for splines sawn across a glued mitre.
 
 use super::sign::Sign;
-use super::types::{Caution, Operation, plain};
+use super::types::{Caution, Operation, told};
 use super::work::Work;
 use crate::build::{HardwareKind, JointKind, SignalWord};
 
@@ -12,14 +12,10 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     });
     (!occasions.is_empty()).then(|| Caution {
         id: "splines",
-        name: "slots across mitres",
         signal: SignalWord::Warning,
-        hazard: plain("A mitred end or corner tips while its slot is cut."),
-        consequence: plain("The blade grabs it, throws it and takes the hand along."),
-        avoidance: plain(
-            "Cut the slots with the end or corner clamped in a jig that runs along the fence, never \
-             held by hand. Keep fingers out of the path of the blade, also where it comes out.",
-        ),
+        hazard: told("caution-splines-hazard"),
+        consequence: told("caution-splines-consequence"),
+        avoidance: told("caution-splines-avoidance"),
         signs: vec![Sign::Manual, Sign::Ears, Sign::Eyes],
         operation: Operation::Sawing,
         occasions,

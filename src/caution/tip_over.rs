@@ -1,6 +1,6 @@
 //! Tall or slender furniture that falls on a child who climbs it.
 
-use super::types::{Caution, Occasion, Operation, Phrase, plain};
+use super::types::{Caution, Occasion, Operation, Told, told};
 use super::work::Work;
 use crate::build::SignalWord;
 use crate::units::Length;
@@ -20,20 +20,13 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let tips = height >= TALL || (height >= LOW && height > depth * SLENDER);
     tips.then(|| Caution {
         id: "tip-over",
-        name: "tipping over",
         signal: SignalWord::Warning,
-        hazard: Phrase::new("A piece ")
-            .length(height)
-            .then(" high and ")
-            .length(depth)
-            .then(" deep can tip over.")
+        hazard: Told::new("caution-tip-over-hazard")
+            .length("height", height)
+            .length("depth", depth)
             .done(),
-        consequence: plain("Falling furniture kills small children who climb it or pull at it."),
-        avoidance: plain(
-            "Fix it to the structure of the wall, not to plasterboard alone, with an anchor made \
-             for that wall, before anything is put in it. Keep heavy things low and tempting \
-             things off the top.",
-        ),
+        consequence: told("caution-tip-over-consequence"),
+        avoidance: told("caution-tip-over-avoidance"),
         signs: Vec::new(),
         operation: Operation::Using,
         occasions: vec![Occasion::Use],

@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::named_tools::{idle_tools, named_tools};
-use super::types::{Occasion, Phrase, Purpose, Tool};
+use super::types::{Occasion, Purpose, Told, Tool};
 use super::work::Work;
 use super::{curves, gluing, planing};
 use crate::build::{HardwareKind, JointKind, PlacedId, Wording};
@@ -52,53 +52,45 @@ pub(super) enum Needed {
 impl Needed {
     /// Its name in the plan.
     fn name(self) -> Wording {
-        let phrase = match self {
-            Self::Measuring => Phrase::new("Tape measure, square, marking knife and pencil"),
-            Self::SheetSaw => Phrase::new("Track saw, or table saw with a helper, for sheets"),
-            Self::Crosscutting => {
-                Phrase::new("Mitre saw or hand saw, with a stop for equal lengths")
+        let told = match self {
+            Self::Measuring => Told::new("tool-measuring"),
+            Self::SheetSaw => Told::new("tool-sheet-saw"),
+            Self::Crosscutting => Told::new("tool-crosscutting"),
+            Self::Ripping => Told::new("tool-ripping"),
+            Self::AngledSaw => Told::new("tool-angled-saw"),
+            Self::TenonSaw => Told::new("tool-tenon-saw"),
+            Self::CurveSaw => Told::new("tool-curve-saw"),
+            Self::Planer => Told::new("tool-planer"),
+            Self::Chisel => Told::new("tool-chisel"),
+            Self::Files => Told::new("tool-files"),
+            Self::Drill => Told::new("tool-drill"),
+            Self::Bit(diameter) => Told::new("tool-bit").length("diameter", diameter),
+            Self::FlatBit(diameter) => Told::new("tool-flat-bit").length("diameter", diameter),
+            Self::Countersink => Told::new("tool-countersink"),
+            Self::PocketJig => Told::new("tool-pocket-jig"),
+            Self::SteppedBit(diameter) => {
+                Told::new("tool-stepped-bit").length("diameter", diameter)
             }
-            Self::Ripping => Phrase::new("Table saw or band saw, to rip to width"),
-            Self::AngledSaw => Phrase::new("Mitre saw, or table saw with a tilting blade"),
-            Self::TenonSaw => Phrase::new("Tenon saw, or band saw with fence and stop"),
-            Self::CurveSaw => Phrase::new("Jigsaw or band saw"),
-            Self::Planer => Phrase::new("Thickness planer or hand plane"),
-            Self::Chisel => Phrase::new("Sharp bench chisel, to trim shoulders"),
-            Self::Files => Phrase::new("Rasp or file, for round corners"),
-            Self::Drill => Phrase::new("Drill with depth stop"),
-            Self::Bit(diameter) => Phrase::new("Drill bit, ").length(diameter),
-            Self::FlatBit(diameter) => {
-                Phrase::new("Flat-bottomed bit or hole saw, ").length(diameter)
+            Self::Router => Told::new("tool-router"),
+            Self::ChannelBit(width) => Told::new("tool-channel-bit").length("width", width),
+            Self::MortiseBit(width) => Told::new("tool-mortise-bit").length("width", width),
+            Self::RoundOverBit(radius) => Told::new("tool-round-over-bit").length("radius", radius),
+            Self::ChamferBit => Told::new("tool-chamfer-bit"),
+            Self::FlushSaw => Told::new("tool-flush-saw"),
+            Self::SlotJig => Told::new("tool-slot-jig"),
+            Self::Hammer => Told::new("tool-hammer"),
+            Self::Spanner => Told::new("tool-spanner"),
+            Self::InsertDriver => Told::new("tool-insert-driver"),
+            Self::WallFinder => Told::new("tool-wall-finder"),
+            Self::Driver => Told::new("tool-driver"),
+            Self::Clamps(Some(opening)) => {
+                Told::new("tool-clamps-opening").length("opening", opening)
             }
-            Self::Countersink => Phrase::new("Countersink bit, 90°"),
-            Self::PocketJig => Phrase::new("Pocket-hole jig"),
-            Self::SteppedBit(diameter) => Phrase::new("Pocket-hole stepped bit, ")
-                .length(diameter)
-                .then(", with stop collar"),
-            Self::Router => Phrase::new("Router with guide fence"),
-            Self::ChannelBit(width) => Phrase::new("Straight router bit, ")
-                .length(width)
-                .then(" wide or less"),
-            Self::MortiseBit(width) => Phrase::new("Mortise bit, ").length(width).then(" wide"),
-            Self::RoundOverBit(radius) => Phrase::new("Round-over bit, radius ").length(radius),
-            Self::ChamferBit => Phrase::new("Chamfer bit, 45°"),
-            Self::FlushSaw => Phrase::new("Flush-cut saw, to trim plugs"),
-            Self::SlotJig => {
-                Phrase::new("Jig that holds a corner at the table saw or router, to slot mitres")
-            }
-            Self::Hammer => Phrase::new("Hammer and nail punch, or nailer"),
-            Self::Spanner => Phrase::new("Spanner or hex key that fits the bolts"),
-            Self::InsertDriver => Phrase::new("Driver for threaded inserts"),
-            Self::WallFinder => Phrase::new("Finder for studs, cables and pipes"),
-            Self::Driver => Phrase::new("Screwdriver, or drill driver with clutch"),
-            Self::Clamps(Some(opening)) => Phrase::new("Clamps that open ")
-                .length(opening)
-                .then(" or more"),
-            Self::Clamps(None) => Phrase::new("Clamps"),
-            Self::Sanding => Phrase::new("Sanding block or sander, grit 120 and 180"),
-            Self::Extraction => Phrase::new("Dust extraction"),
+            Self::Clamps(None) => Told::new("tool-clamps"),
+            Self::Sanding => Told::new("tool-sanding"),
+            Self::Extraction => Told::new("tool-extraction"),
         };
-        phrase.done()
+        told.done()
     }
 
     const fn purpose(self) -> Purpose {

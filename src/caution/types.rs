@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::sign::Sign;
-use crate::build::{SignalWord, Wording, WordingPiece};
+use crate::build::{Given, Message, SignalWord, Wording, WordingPiece};
 use crate::model::PartId;
 use crate::source::Spanned;
 use crate::units::Length;
@@ -15,8 +15,6 @@ pub struct Cautions {
     pub list: Vec<Caution>,
     /// The signs of all of them, once each.
     pub signs: Vec<Sign>,
-    /// The statement every plan carries.
-    pub statement: String,
     /// Tools, in the order of the work: the author's and those the operations need.
     pub tools: Vec<Tool>,
     /// Tools the author names for work that the build has none of.
@@ -26,10 +24,9 @@ pub struct Cautions {
 /// A hazard and how to keep clear of it (ref: safety#S01 [V], #S02 [M]).
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Caution {
-    /// The name of the hazard, for links: `narrow-strips`.
+    /// The name of the hazard, for links: `narrow-strips`. The message `caution-narrow-strips` tells it in a
+    /// word or two, for a reminder.
     pub id: &'static str,
-    /// The hazard in a word or two, for a reminder: `router`.
-    pub name: &'static str,
     /// How bad it is.
     pub signal: SignalWord,
     /// What is dangerous.
@@ -134,59 +131,46 @@ pub enum Purpose {
     Other,
 }
 
-/// A text put together from words and figures.
-#[derive(Clone, Debug, Default)]
-pub(super) struct Phrase(Vec<WordingPiece>);
+/// A message of the catalogues of words, with its figures.
+#[derive(Clone, Debug)]
+pub(super) struct Told(Message);
 
-impl Phrase {
-    /// Begins with words.
-    pub(super) fn new(text: &str) -> Self {
-        Self(Vec::new()).then(text)
+impl Told {
+    /// The message of that name.
+    pub(super) const fn new(id: &'static str) -> Self {
+        let given = Vec::new();
+        Self(Message { id, given })
     }
 
-    /// Goes on with words.
-    pub(super) fn then(mut self, text: &str) -> Self {
-        self.0.push(WordingPiece::Plain(text.to_owned()));
+    fn with(mut self, place: &'static str, given: Given) -> Self {
+        self.0.given.push((place, given));
         self
     }
 
-    /// Goes on with a length, printed in both systems.
-    pub(super) fn length(mut self, length: Length) -> Self {
-        self.0.push(WordingPiece::Length(length));
-        self
+    /// A length stands in a place of it, printed in both systems.
+    pub(super) fn length(self, place: &'static str, length: Length) -> Self {
+        self.with(place, Given::Length(length))
     }
 
-    /// Goes on with a figure already in words.
-    pub(super) fn value(mut self, value: String) -> Self {
-        self.0.push(WordingPiece::Value(value));
-        self
+    /// A figure with its unit stands in a place of it.
+    pub(super) fn value(self, place: &'static str, figure: String) -> Self {
+        self.with(place, Given::Figure(figure))
     }
 
-    /// Goes on with parts: "A, B and C", and how many more where there are many.
-    pub(super) fn parts(mut self, parts: &[PartId]) -> Self {
-        const MOST: usize = 6;
-        for (index, part) in parts.iter().take(MOST).enumerate() {
-            let last = index + 1 == parts.len();
-            self = match index {
-                0 => self,
-                _ if last => self.then(" and "),
-                _ => self.then(", "),
-            };
-            self.0.push(WordingPiece::Part(*part, 1));
-        }
-        match parts.len().saturating_sub(MOST) {
-            0 => self,
-            more => self.then(&format!(" and {more} more")),
-        }
+    /// Parts stand in a place of it.
+    pub(super) fn parts(self, place: &'static str, parts: &[PartId]) -> Self {
+        self.with(place, Given::Parts(parts.to_vec()))
     }
 
     /// The finished text.
     pub(super) fn done(self) -> Wording {
-        Wording { pieces: self.0 }
+        Wording {
+            pieces: vec![WordingPiece::Message(self.0)],
+        }
     }
 }
 
-/// A text of words alone.
-pub(super) fn plain(text: &str) -> Wording {
-    Phrase::new(text).done()
+/// A message without figures.
+pub(super) fn told(id: &'static str) -> Wording {
+    Told::new(id).done()
 }

@@ -1,7 +1,7 @@
 //! What hangs on a wall, or is tied to one.
 
 use super::sign::Sign;
-use super::types::{Caution, Operation, Phrase, plain};
+use super::types::{Caution, Operation, Told, told};
 use super::work::Work;
 use crate::build::{HardwareKind, SignalWord};
 use crate::units::Mass;
@@ -14,23 +14,15 @@ pub(super) fn check(work: &Work) -> Option<Caution> {
     let carried = work.behaviour.total_kg().map(|kg| kg * RATED_FOR);
     (!occasions.is_empty()).then(|| Caution {
         id: "wall-fixing",
-        name: "fixing to the wall",
         signal: SignalWord::Warning,
-        hazard: plain("A fixing that the wall does not hold, and cables and pipes in it."),
-        consequence: plain("The piece falls on someone; a drill in a cable kills."),
+        hazard: told("caution-wall-fixing-hazard"),
+        consequence: told("caution-wall-fixing-consequence"),
         avoidance: match carried {
-            Some(kg) => Phrase::new(
-                "Find studs, cables and pipes first. Use fixings made for this wall that hold at \
-                 least four times what hangs on them: for the empty piece alone ",
-            )
-            .value(Mass::from_kg_f64(kg).in_both())
-            .then(". In doubt ask someone licensed."),
-            None => Phrase::new(
-                "Find studs, cables and pipes first. Use fixings made for this wall that hold at \
-                 least four times what hangs on them. In doubt ask someone licensed.",
-            ),
-        }
-        .done(),
+            Some(kg) => Told::new("caution-wall-fixing-avoidance-mass")
+                .value("mass", Mass::from_kg_f64(kg).in_both())
+                .done(),
+            None => told("caution-wall-fixing-avoidance"),
+        },
         signs: vec![Sign::Electricity, Sign::Eyes],
         operation: Operation::Hanging,
         occasions,

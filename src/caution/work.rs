@@ -28,6 +28,7 @@ fn named(step: &Step) -> impl Iterator<Item = PartId> {
         WordingPiece::Plain(_)
         | WordingPiece::Length(_)
         | WordingPiece::Value(_)
+        | WordingPiece::Message(_)
         | WordingPiece::Whole(..) => None,
     })
 }

@@ -2,19 +2,25 @@
 
 use std::path::PathBuf;
 
+use super::look::Look;
 use super::revisions::Revision;
 use super::{BuildArguments, Exit, check, files, release, report, say};
-use crate::document::Templates;
 use crate::finding::Findings;
 use crate::road::{self, Checked};
 use crate::source::Sources;
-use crate::text::Fonts;
 
 /// Runs the command.
 pub(super) fn run(arguments: &BuildArguments) -> Exit {
     let mut sources = Sources::new();
     let outcome = match check::checked_with_choices(&arguments.source, &mut sources) {
         Ok(outcome) => outcome,
+        Err(findings) => {
+            report(&findings, &sources);
+            return Exit::File;
+        }
+    };
+    let look = match Look::of(&arguments.look, &mut sources) {
+        Ok(look) => look,
         Err(findings) => {
             report(&findings, &sources);
             return Exit::File;
@@ -35,7 +41,13 @@ pub(super) fn run(arguments: &BuildArguments) -> Exit {
         },
         None => None,
     };
-    let made = plan(arguments, &outcome.value, earlier.as_ref(), &mut findings);
+    let made = plan(
+        arguments,
+        &look,
+        &outcome.value,
+        earlier.as_ref(),
+        &mut findings,
+    );
     let Some(bytes) = made.filter(|_| !findings.has_errors()) else {
         report(&findings.sorted(), &sources);
         return Exit::Errors;
@@ -74,24 +86,24 @@ fn earlier(
 /// The bytes of the plan; none where the build is not sound.
 fn plan(
     arguments: &BuildArguments,
+    look: &Look,
     checked: &Checked,
     earlier: Option<&Checked>,
     findings: &mut Findings,
 ) -> Option<Vec<u8>> {
     let sound = checked.sound.as_ref()?;
-    let fonts = Fonts::shipped().ok()?;
     let paper = arguments.paper.map_or(sound.build().plan.paper, Into::into);
-    let templates = Templates::shipped();
+    let templates = look.templates(&sound.build().plan, findings);
     let was = earlier.and_then(|earlier| Some((earlier, earlier.sound.as_ref()?)));
     let document = match was {
-        Some(was) => road::compose_since([was, (checked, sound)], &fonts, &templates),
+        Some(was) => road::compose_since([was, (checked, sound)], &look.fonts, &templates),
         None => {
-            let figures = road::draw(checked, sound, &fonts);
+            let figures = road::draw(checked, sound, &look.fonts, templates.words());
             road::compose(checked, sound, figures, &templates, None)
         }
     };
     findings.append(document.findings);
-    let printed = road::print(&document.value, sound.build(), &fonts, paper);
+    let printed = road::print(&document.value, sound.build(), &look.fonts, paper);
     findings.append(printed.findings);
     Some(printed.value)
 }

@@ -2,15 +2,15 @@
 
 use std::path::{Path, PathBuf};
 
+use super::look::Look;
 use super::revisions::{Disk, Revision, Shelf};
 use super::{DiffArguments, DiffForm, Exit, check, files, report, say};
 use crate::build::Build;
 use crate::diff::{self, Difference};
-use crate::document::{self, Templates};
+use crate::document;
 use crate::finding::Findings;
 use crate::road::{self, Checked};
 use crate::source::Sources;
-use crate::text::Fonts;
 
 /// Where one of the two plans is.
 struct Side {
@@ -48,7 +48,14 @@ pub(super) fn run(arguments: &DiffArguments) -> Exit {
     };
     let difference = diff::compare(&before, &after);
     if let Some(path) = &arguments.errata {
-        return errata(path, &difference, after.build, &sources);
+        let look = match Look::of(&arguments.look, &mut sources) {
+            Ok(look) => look,
+            Err(findings) => {
+                report(&findings, &sources);
+                return Exit::File;
+            }
+        };
+        return errata(path, &difference, after.build, &look, &sources);
     }
     say(&match arguments.format {
         DiffForm::Text => diff::print(&difference),
@@ -58,13 +65,18 @@ pub(super) fn run(arguments: &DiffArguments) -> Exit {
 }
 
 /// The sheet for those who own the earlier plan.
-fn errata(path: &Path, difference: &Difference, later: &Build, sources: &Sources) -> Exit {
-    let Ok(fonts) = Fonts::shipped() else {
-        return Exit::Errors;
-    };
-    let document = document::errata(difference, later, &Templates::shipped());
-    let mut findings = document.findings;
-    let printed = road::print(&document.value, later, &fonts, later.plan.paper);
+fn errata(
+    path: &Path,
+    difference: &Difference,
+    later: &Build,
+    look: &Look,
+    sources: &Sources,
+) -> Exit {
+    let mut findings = Findings::new();
+    let templates = look.templates(&later.plan, &mut findings);
+    let document = document::errata(difference, later, &templates);
+    findings.append(document.findings);
+    let printed = road::print(&document.value, later, &look.fonts, later.plan.paper);
     findings.append(printed.findings);
     if findings.has_errors() {
         report(&findings.sorted(), sources);

@@ -1,13 +1,13 @@
 //! `leafwright draw FILE --step 3 -o step.svg`: one drawing of a plan.
 
 use super::findings::NO_DRAWING;
+use super::look::Look;
 use super::{DrawArguments, Exit, check, files, report, say};
 use crate::build::Part;
 use crate::drawing;
 use crate::finding::{Finding, Findings};
 use crate::road;
 use crate::source::{Sources, Span};
-use crate::text::Fonts;
 
 /// The name of a setting-out drawing of a part, counted from 1.
 fn setting_out(part: &Part, number: usize) -> String {
@@ -27,12 +27,24 @@ pub(super) fn run(arguments: &DrawArguments) -> Exit {
             return Exit::File;
         }
     };
-    let fonts = Fonts::shipped().ok();
-    let (Some(sound), Some(fonts)) = (&outcome.value.sound, fonts) else {
+    let look = match Look::of(&arguments.look, &mut sources) {
+        Ok(look) => look,
+        Err(findings) => {
+            report(&findings, &sources);
+            return Exit::File;
+        }
+    };
+    let Some(sound) = &outcome.value.sound else {
         report(&outcome.findings, &sources);
         return Exit::Errors;
     };
-    let figures = road::draw(&outcome.value, sound, &fonts);
+    let mut findings = Findings::new();
+    let templates = look.templates(&sound.build().plan, &mut findings);
+    if findings.has_errors() {
+        report(&findings, &sources);
+        return Exit::Errors;
+    }
+    let figures = road::draw(&outcome.value, sound, &look.fonts, templates.words());
     let name = match (arguments.step, &arguments.part, &arguments.figure) {
         (Some(step), _, _) => format!("step-{step}"),
         (None, Some(part), _) => {

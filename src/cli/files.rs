@@ -17,7 +17,7 @@ use crate::source::{FileId, LARGEST_SOURCE, Sources, Span};
 /// A finding where the file is not there, too large or not UTF-8; `sources` then holds its name.
 pub(super) fn read(path: &Path, sources: &mut Sources) -> Result<FileId, Box<Finding>> {
     let name = path.display().to_string();
-    let bytes = match read_bounded(path) {
+    let bytes = match read_bounded(path, LARGEST_SOURCE) {
         Ok(bytes) => bytes,
         Err(fault) => {
             let span = place_in(sources, &name, "");
@@ -42,15 +42,29 @@ pub(super) fn read(path: &Path, sources: &mut Sources) -> Result<FileId, Box<Fin
     }
 }
 
-/// The bytes of a file that is no larger than a source may be. Devices and pipes have no size
+/// Larger font files are not read: the largest in use, of Chinese and Japanese, are half of that.
+const LARGEST_FONT: usize = 64 * 1024 * 1024;
+
+/// The bytes of a font file.
+///
+/// # Errors
+/// A finding where it is not there or too large.
+pub(super) fn font(path: &Path) -> Result<Vec<u8>, Box<Finding>> {
+    read_bounded(path, LARGEST_FONT).map_err(|fault| {
+        let message = format!("`{}` cannot be read: {fault}", path.display());
+        Box::new(Finding::new(&FILE_NOT_READ, Span::default(), message))
+    })
+}
+
+/// The bytes of a file that is no larger than it may be. Devices and pipes have no size
 /// that could be asked for, so it is counted.
-fn read_bounded(path: &Path) -> std::io::Result<Vec<u8>> {
+fn read_bounded(path: &Path, most: usize) -> std::io::Result<Vec<u8>> {
     let mut bytes = Vec::new();
     std::fs::File::open(path)?
-        .take(LARGEST_SOURCE as u64 + 1)
+        .take(most as u64 + 1)
         .read_to_end(&mut bytes)?;
-    if bytes.len() > LARGEST_SOURCE {
-        let message = format!("it is larger than {} MiB", LARGEST_SOURCE / 1024 / 1024);
+    if bytes.len() > most {
+        let message = format!("it is larger than {} MiB", most / 1024 / 1024);
         return Err(std::io::Error::other(message));
     }
     Ok(bytes)

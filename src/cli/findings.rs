@@ -84,4 +84,12 @@ finding_pages! {
     ///
     /// Source: the language (grammar/LANGUAGE.md, "import and library").
     X012 LIBRARY_CHANGED Error "a library that has changed" "the plan on paper and the plan that is built would differ without a word";
+
+    /// A file of the folder `fonts` that `--templates` brings along is no font that can be read.
+    ///
+    /// It holds three files, `regular.ttf`, `bold.ttf` and `italic.ttf`, TrueType or OpenType. Their letters
+    /// go into every plan, so take fonts whose licence allows that.
+    ///
+    /// Source: `templates/README.md`.
+    X013 FONT_NOT_READ Error "a font that cannot be read" "a plan is set in one set of fonts; half of it in another would mislead the eye";
 }

@@ -7,18 +7,19 @@
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
+use super::look::Look;
 use super::revisions::{Disk, Shelf};
 use super::trial::{Trial, spelled};
 use super::{Exit, LibraryArguments, LibraryTask, files, imports, report, say};
-use crate::document::{self, FormalShown, LibraryHead, Templates, WholeShown};
+use crate::document::{self, FormalShown, LibraryHead, WholeShown};
 use crate::finding::{Finding, Findings, Outcome, Severity};
 use crate::library;
 use crate::model::Overrides;
+use crate::model::PlanHead;
 use crate::road::{self, Checked};
 use crate::source::{FileId, Sources};
 use crate::syntax;
 use crate::syntax::tree::{LibrarySetting, Statement, TextPiece, Tree};
-use crate::text::Fonts;
 
 /// Codes of what is only wrong with a plan of a library: names that nothing needs, no revision note,
 /// pieces that stand loosely beside each other or are held by nothing yet, sizes that another plan
@@ -127,12 +128,17 @@ fn page(
     trial: &Trial,
     sources: &mut Sources,
 ) -> Exit {
-    let Ok(fonts) = Fonts::shipped() else {
-        return Exit::Errors;
+    let look = match Look::of(&arguments.look, sources) {
+        Ok(look) => look,
+        Err(findings) => {
+            report(&findings, sources);
+            return Exit::File;
+        }
     };
     let mut findings = Findings::new();
     let goods = tried(arguments, "a plan of its goods", &trial.of_goods(), sources);
     findings.append(goods.findings);
+    let templates = look.templates(&PlanHead::default(), &mut findings);
     let mut built = Vec::new();
     for (number, whole) in trial.wholes.iter().enumerate() {
         let shown = format!("a plan of {}", whole.name);
@@ -146,7 +152,7 @@ fn page(
         let Some(sound) = &checked.sound else {
             continue;
         };
-        let drawn = road::draw(checked, sound, &fonts);
+        let drawn = road::draw(checked, sound, &look.fonts, templates.words());
         for (name, figure) in drawn {
             if matches!(name.as_str(), "overview" | "exploded") {
                 figures.insert(format!("{name}-{}", whole.name), figure);
@@ -181,13 +187,13 @@ fn page(
         &wholes,
         (goods.build(), &trial.names),
         figures,
-        &Templates::shipped(),
+        &templates,
     );
     findings.append(document.findings);
     let printed = road::print(
         &document.value,
         goods.build(),
-        &fonts,
+        &look.fonts,
         arguments.paper.into(),
     );
     findings.append(printed.findings);

@@ -15,6 +15,7 @@ pub mod findings;
 mod format;
 mod imports;
 mod library;
+mod look;
 mod new;
 mod overrides;
 mod project;
@@ -91,6 +92,16 @@ enum Command {
 }
 
 #[derive(Debug, Args)]
+struct LookArguments {
+    /// A folder with templates, words and fonts in place of those that are shipped
+    #[arg(long, value_name = "FOLDER")]
+    templates: Option<PathBuf>,
+    /// The language of what the plan says by itself, in place of the plan's own: `--words de`
+    #[arg(long, value_name = "LANGUAGE")]
+    words: Option<String>,
+}
+
+#[derive(Debug, Args)]
 struct SourceArguments {
     /// The source, a file ending in .wright
     file: PathBuf,
@@ -106,6 +117,8 @@ struct SourceArguments {
 struct BuildArguments {
     #[command(flatten)]
     source: SourceArguments,
+    #[command(flatten)]
+    look: LookArguments,
     /// Where to write the plan; beside the source, ending in .pdf, if not said
     #[arg(short, long)]
     output: Option<PathBuf>,
@@ -146,6 +159,8 @@ struct ExplainArguments {
 struct DrawArguments {
     #[command(flatten)]
     source: SourceArguments,
+    #[command(flatten)]
+    look: LookArguments,
     /// The exploded view of a step, by its number
     #[arg(long, conflicts_with_all = ["part", "figure"])]
     step: Option<usize>,
@@ -196,6 +211,8 @@ struct LibraryArguments {
     /// The paper of the page
     #[arg(long, default_value = "A4")]
     paper: PaperArgument,
+    #[command(flatten)]
+    look: LookArguments,
 }
 
 /// What is done with a library.
@@ -222,6 +239,8 @@ struct DiffArguments {
     /// serve
     #[arg(long, value_name = "PDF", conflicts_with = "textconv")]
     errata: Option<PathBuf>,
+    #[command(flatten)]
+    look: LookArguments,
     /// Take the seven names that git hands to an external diff
     #[arg(long, conflicts_with_all = ["rev", "textconv"])]
     driver: bool,

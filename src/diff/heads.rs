@@ -3,10 +3,9 @@
 use super::Edition;
 use crate::options::Selected;
 
-/// The hazards that a plan warns of.
-pub(super) fn cautions(of: &Selected<'_>) -> Vec<String> {
-    let list = of.cautions.list.iter();
-    list.map(|caution| caution.name.to_owned()).collect()
+/// The hazards that a plan warns of, by their names for programs.
+pub(super) fn cautions(of: &Selected<'_>) -> Vec<&'static str> {
+    of.cautions.list.iter().map(|caution| caution.id).collect()
 }
 
 /// What a plan leaves to choose.

@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use super::joints::Joining;
-use super::{Amount, Difference, Edition, PartFace, Words};
+use super::{Amount, Difference, Edition, PartFace, Passage};
 use crate::units::Length;
 
 /// What differs, as one object.
@@ -107,10 +107,10 @@ fn joining(joining: &Joining) -> Value {
     })
 }
 
-fn words(words: &Words) -> Value {
+fn words(words: &Passage) -> Value {
     match words {
-        Words::Same(text) => json!({ "same": text }),
-        Words::Gone(text) => json!({ "gone": text }),
-        Words::New(text) => json!({ "new": text }),
+        Passage::Same(text) => json!({ "same": text }),
+        Passage::Gone(text) => json!({ "gone": text }),
+        Passage::New(text) => json!({ "new": text }),
     }
 }

@@ -23,7 +23,7 @@ pub use parts::{Fate, PartChange, PartFace};
 pub use pieces::Moved;
 pub use print::print;
 pub use sequence::{Stretch, stretches};
-pub use steps::{StepChange, Words};
+pub use steps::{Passage, StepChange};
 pub use told::told;
 
 use crate::build::Revision;
@@ -52,10 +52,10 @@ pub struct Difference {
     pub more_choices: Vec<String>,
     /// The other way round.
     pub fewer_choices: Vec<String>,
-    /// Names of hazards that the later plan warns of and the earlier one did not.
-    pub more_cautions: Vec<String>,
+    /// Hazards that the later plan warns of and the earlier one did not, by their names for programs.
+    pub more_cautions: Vec<&'static str>,
     /// The other way round.
-    pub fewer_cautions: Vec<String>,
+    pub fewer_cautions: Vec<&'static str>,
 }
 
 /// Which plan it is.
@@ -85,6 +85,12 @@ impl Difference {
     }
 }
 
+/// Those of a list that another one lacks.
+fn lacking<T: Clone + PartialEq>(of: &[T], other: &[T]) -> Vec<T> {
+    let names = of.iter().filter(|name| !other.contains(name));
+    names.cloned().collect()
+}
+
 /// What differs between two plans.
 pub fn compare(before: &Selected<'_>, after: &Selected<'_>) -> Difference {
     let pairs = parts::pairs(before, after);
@@ -92,10 +98,6 @@ pub fn compare(before: &Selected<'_>, after: &Selected<'_>) -> Difference {
     let had = heads::cautions(before);
     let has = heads::cautions(after);
     let (could, can) = (heads::choices(before), heads::choices(after));
-    let lacking = |of: &[String], other: &[String]| {
-        let names = of.iter().filter(|name| !other.contains(name));
-        names.cloned().collect()
-    };
     let known = &before.build.plan.revisions;
     let revisions = after.build.plan.revisions.iter();
     Difference {

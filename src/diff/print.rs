@@ -3,10 +3,11 @@
 use std::fmt::Write;
 
 use super::joints::Joining;
-use super::{Difference, Edition, Fate, PartChange, PartFace, StepChange, Words};
+use super::{Difference, Edition, Fate, PartChange, PartFace, Passage, StepChange};
 use crate::build::JointKind;
 use crate::geometry::Axis;
 use crate::units::{Length, Mass};
+use crate::words::Words;
 
 /// What differs, in lines; one line where nothing does.
 pub fn print(difference: &Difference) -> String {
@@ -67,11 +68,17 @@ fn write(all: &Difference, out: &mut String) -> std::fmt::Result {
             step(change, out)?;
         }
     }
+    let words = Words::english();
+    let hazards = |ids: &[&str]| -> Vec<String> {
+        let ids = ids.iter();
+        ids.map(|id| words.word(&format!("caution-{id}"), &[]))
+            .collect()
+    };
     for (title, list) in [
         ("Choices that are new", &all.more_choices),
         ("Choices that are gone", &all.fewer_choices),
-        ("Cautions that are new", &all.more_cautions),
-        ("Cautions that are gone", &all.fewer_cautions),
+        ("Cautions that are new", &hazards(&all.more_cautions)),
+        ("Cautions that are gone", &hazards(&all.fewer_cautions)),
     ] {
         if !list.is_empty() {
             writeln!(out, "\n{title}: {}", list.join(", "))?;
@@ -268,15 +275,15 @@ fn step(change: &StepChange, out: &mut String) -> std::fmt::Result {
 }
 
 /// What is gone in square brackets with a minus, what is new in braces with a plus.
-fn marked(words: &Words) -> String {
+fn marked(words: &Passage) -> String {
     let wrapped = |open: &str, text: &str, close: &str| {
         let inside = text.trim_end();
         let after = text.get(inside.len()..).unwrap_or("");
         format!("{open}{inside}{close}{after}")
     };
     match words {
-        Words::Same(text) => text.clone(),
-        Words::Gone(text) => wrapped("[-", text, "-]"),
-        Words::New(text) => wrapped("{+", text, "+}"),
+        Passage::Same(text) => text.clone(),
+        Passage::Gone(text) => wrapped("[-", text, "-]"),
+        Passage::New(text) => wrapped("{+", text, "+}"),
     }
 }

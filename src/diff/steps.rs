@@ -13,7 +13,7 @@ pub struct StepChange {
     /// Those in the later one.
     pub after: Option<(usize, String)>,
     /// What its texts say otherwise.
-    pub words: Vec<Words>,
+    pub words: Vec<Passage>,
     /// Its time in seconds before and after, where that differs.
     pub seconds: Option<[Option<i64>; 2]>,
     /// Pieces that come in and did not.
@@ -24,7 +24,7 @@ pub struct StepChange {
 
 /// A stretch of a text.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Words {
+pub enum Passage {
     /// As it was.
     Same(String),
     /// Was there.
@@ -164,23 +164,23 @@ fn names(build: &Build, step: Option<&Step>) -> Vec<String> {
 }
 
 /// What is told otherwise; long stretches that are the same are cut short.
-fn words(before: &str, after: &str) -> Vec<Words> {
+fn words(before: &str, after: &str) -> Vec<Passage> {
     let diff = TextDiff::from_words(before, after);
-    let mut words: Vec<Words> = Vec::new();
+    let mut words: Vec<Passage> = Vec::new();
     for change in diff.iter_all_changes() {
         let text = change.value();
         match (change.tag(), words.last_mut()) {
-            (ChangeTag::Equal, Some(Words::Same(so_far)))
-            | (ChangeTag::Delete, Some(Words::Gone(so_far)))
-            | (ChangeTag::Insert, Some(Words::New(so_far))) => so_far.push_str(text),
-            (ChangeTag::Equal, _) => words.push(Words::Same(text.to_owned())),
-            (ChangeTag::Delete, _) => words.push(Words::Gone(text.to_owned())),
-            (ChangeTag::Insert, _) => words.push(Words::New(text.to_owned())),
+            (ChangeTag::Equal, Some(Passage::Same(so_far)))
+            | (ChangeTag::Delete, Some(Passage::Gone(so_far)))
+            | (ChangeTag::Insert, Some(Passage::New(so_far))) => so_far.push_str(text),
+            (ChangeTag::Equal, _) => words.push(Passage::Same(text.to_owned())),
+            (ChangeTag::Delete, _) => words.push(Passage::Gone(text.to_owned())),
+            (ChangeTag::Insert, _) => words.push(Passage::New(text.to_owned())),
         }
     }
     let last = words.len().saturating_sub(1);
     for (place, stretch) in words.iter_mut().enumerate() {
-        if let Words::Same(text) = stretch {
+        if let Passage::Same(text) = stretch {
             *text = in_words(text, place == 0, place == last);
         }
     }

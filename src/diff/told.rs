@@ -14,6 +14,8 @@ pub(super) fn wording(build: &Build, text: &Wording) -> String {
     for piece in &text.pieces {
         match piece {
             WordingPiece::Plain(text) | WordingPiece::Value(text) => said.push_str(text),
+            // What the plan says by itself is no text of an author.
+            WordingPiece::Message(_) => {}
             WordingPiece::Length(length) => {
                 let precision = build.plan.precision;
                 said.push_str(&length.printed(precision).both(precision));

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::context::Facts;
 use super::hardware::{HardwareSize, size};
-use super::measure::{Measure, money};
+use super::measure::Measure;
 use crate::build::SupplyKind;
 use crate::model::{LumberMeasure, MaterialForm};
 use crate::stock::{LumberLine, StockLine};
@@ -103,8 +103,8 @@ pub(super) fn of(facts: &Facts) -> Buy {
             size: Measure::all(&size, facts.precision()),
             count: line.count,
             more: line.more,
-            each: line.each.as_ref().map(money),
-            total: line.total.as_ref().map(money),
+            each: line.each.as_ref().map(|sum| facts.money(sum)),
+            total: line.total.as_ref().map(|sum| facts.money(sum)),
             used_percent: (line.yield_per_mille + 5) / 10,
         })
     };
@@ -125,8 +125,8 @@ pub(super) fn of(facts: &Facts) -> Buy {
             pack: line.pack,
             packs: line.packs,
             left_over: line.left_over,
-            each: line.each.as_ref().map(money),
-            total: line.total.as_ref().map(money),
+            each: line.each.as_ref().map(|sum| facts.money(sum)),
+            total: line.total.as_ref().map(|sum| facts.money(sum)),
         })
     });
     let supplies = purchases.supplies.iter().filter_map(|line| {
@@ -135,9 +135,9 @@ pub(super) fn of(facts: &Facts) -> Buy {
             title: supply.title.clone(),
             kind: supply.kind,
             coats: supply.coats,
-            area: square_metres_in_both(line.area_m2),
+            area: facts.figure(&square_metres_in_both(line.area_m2)),
             packs: line.packs,
-            total: line.total.as_ref().map(money),
+            total: line.total.as_ref().map(|sum| facts.money(sum)),
         })
     });
     Buy {
@@ -146,7 +146,11 @@ pub(super) fn of(facts: &Facts) -> Buy {
         lumber: lumber.collect(),
         supplies: supplies.collect(),
         hardware: hardware.collect(),
-        totals: purchases.totals.iter().map(money).collect(),
+        totals: purchases
+            .totals
+            .iter()
+            .map(|sum| facts.money(sum))
+            .collect(),
         without_price: purchases.unpriced,
     }
 }
@@ -156,15 +160,15 @@ fn lumber_row(facts: &Facts, line: &LumberLine) -> Option<LumberRow> {
     let (lost, of) = line.waste;
     Some(LumberRow {
         title: material.title.clone(),
-        cubic_metres: decimal(line.litres, 3),
-        square_metres: decimal(line.square_metre_hundredths, 2),
-        board_feet: decimal(line.board_foot_tenths, 1),
+        cubic_metres: facts.figure(&decimal(line.litres, 3)),
+        square_metres: facts.figure(&decimal(line.square_metre_hundredths, 2)),
+        board_feet: facts.figure(&decimal(line.board_foot_tenths, 1)),
         waste_percent: (lost * 100 + of / 2) / of.max(1),
         each: line
             .each
             .as_ref()
-            .map(|(price, measure)| (money(price), *measure)),
-        total: line.total.as_ref().map(money),
+            .map(|(price, measure)| (facts.money(price), *measure)),
+        total: line.total.as_ref().map(|sum| facts.money(sum)),
     })
 }
 

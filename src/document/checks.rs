@@ -13,6 +13,7 @@ use crate::solid::Solids;
 use crate::source::{Span, Spanned};
 use crate::stock::{lay_out, sample};
 use crate::units::Precision;
+use crate::words::Words;
 
 /// The figures a plan of three steps shows, signs included.
 fn figures() -> BTreeMap<String, Figure> {
@@ -21,7 +22,9 @@ fn figures() -> BTreeMap<String, Figure> {
     ]
     .into_iter()
     .map(|name| (name.to_owned(), Figure::default()));
-    drawn.chain(crate::drawing::signs()).collect()
+    drawn
+        .chain(crate::drawing::signs(&Words::english()))
+        .collect()
 }
 
 fn composed(build: &Build, templates: &Templates) -> Outcome<Document> {
@@ -400,7 +403,7 @@ fn numbers_of_things_have_their_words() {
     assert!(whole.contains("1\u{a0}h 30\u{a0}min"));
     assert!(whole.contains("79.00\u{a0}EUR"));
     assert!(whole.contains("93.90\u{a0}EUR and 6.00\u{a0}USD"));
-    assert!(whole.contains("Revision B, 2026-03-01"));
+    assert!(whole.contains("Revision B, 1\u{a0}March 2026"));
 }
 
 #[test]
@@ -441,7 +444,7 @@ fn a_figure_that_is_not_there_is_found_and_left_out() {
     let outcome = compose(stages, some, &Templates::shipped());
     assert_eq!(
         said(&outcome.findings),
-        ["P025 template steps.xml.j2, line 13: there is no figure \"step-2\""]
+        ["P025 template steps.xml.j2, line 14: there is no figure \"step-2\""]
     );
     let shown = all(&outcome.value.blocks)
         .into_iter()

@@ -31,7 +31,8 @@ use crate::model::{Load, PlanHead};
 use crate::options::OptionChanges;
 use crate::rules::Allowed;
 use crate::stock::Stock;
-use crate::units::{Length, Precision};
+use crate::units::{Length, Mass, Money, Precision};
+use crate::words::Words;
 
 /// What a plan is made of.
 pub(super) struct Facts<'a> {
@@ -53,11 +54,17 @@ pub(super) struct Facts<'a> {
     pub(super) options: &'a [OptionChanges],
     /// The earlier plan, where what is other than in that one is marked.
     since: Option<&'a PlanHead>,
+    /// The words of the plan's language.
+    pub(super) words: &'a Words,
 }
 
 impl<'a> Facts<'a> {
     /// What the earlier stages gave, with the figures drawn of it.
-    pub(super) fn new(stages: Stages<'a>, figures: &'a BTreeMap<String, Figure>) -> Self {
+    pub(super) fn new(
+        stages: Stages<'a>,
+        figures: &'a BTreeMap<String, Figure>,
+        words: &'a Words,
+    ) -> Self {
         Self {
             build: stages.build,
             stock: stages.stock,
@@ -68,12 +75,16 @@ impl<'a> Facts<'a> {
             allowed: stages.allowed,
             options: stages.options,
             since: stages.since,
+            words,
         }
     }
 
     /// How finely the plan prints.
     pub(super) fn precision(&self) -> Precision {
-        self.build.plan.precision
+        self.build
+            .plan
+            .precision
+            .with_mark(self.words.decimal_mark())
     }
 
     /// How finely bits, screws and saw cuts are printed.
@@ -84,6 +95,21 @@ impl<'a> Facts<'a> {
     /// A length as it is printed.
     pub(super) fn measure(&self, length: Length) -> Measure {
         Measure::of(length, self.precision())
+    }
+
+    /// A figure with its unit, as the language writes it.
+    pub(super) fn figure(&self, figure: &str) -> String {
+        self.words.figure(figure)
+    }
+
+    /// A mass in both systems.
+    pub(super) fn mass(&self, kg: f64) -> String {
+        self.figure(&Mass::from_kg_f64(kg).in_both())
+    }
+
+    /// A sum of money, unbroken: `79.00 EUR`.
+    pub(super) fn money(&self, sum: &Money) -> String {
+        self.figure(&sum.printed()).replace(' ', "\u{a0}")
     }
 
     /// A bit, a screw or a saw cut as it is printed.
@@ -97,6 +123,8 @@ impl<'a> Facts<'a> {
 pub(super) struct PlanContext {
     /// Millimetres come first, inches second; the other way if false.
     metric_first: bool,
+    /// The language, as a BCP 47 tag.
+    language: String,
     /// Names of the figures that are there.
     figures: BTreeSet<String>,
     cover: Cover,
@@ -129,6 +157,7 @@ impl PlanContext {
     pub(super) fn of(facts: &Facts) -> Self {
         Self {
             metric_first: facts.precision().metric_first,
+            language: facts.words.language().to_owned(),
             figures: facts.figures.keys().cloned().collect(),
             cover: cover::of(facts),
             read_first: read_first::of(facts),

@@ -3,9 +3,8 @@
 use serde::Serialize;
 
 use super::context::Facts;
-use super::measure::{Duration, Measure, money};
+use super::measure::{Duration, Measure};
 use crate::build::Revision;
-use crate::units::Mass;
 
 /// The figures of the cover.
 #[derive(Clone, Debug, Serialize)]
@@ -52,17 +51,21 @@ pub(super) fn of(facts: &Facts) -> Cover {
             sizes.as_ref().map_or(&[], |sizes| &sizes[..]),
             facts.precision(),
         ),
-        mass: mass(facts).map(Mass::in_both),
+        mass: kilograms(facts).map(|kg| facts.mass(kg)),
         time: Duration::of(seconds.fold(0, i64::saturating_add)),
         steps_without_time: facts.build.steps.len() - timed.count(),
-        costs: purchases.totals.iter().map(money).collect(),
+        costs: purchases
+            .totals
+            .iter()
+            .map(|sum| facts.money(sum))
+            .collect(),
         without_price: purchases.unpriced,
         revision: plan.newest().cloned(),
     }
 }
 
 /// The mass of the wood as placed; none where anything of it is not known.
-pub(super) fn mass(facts: &Facts) -> Option<Mass> {
+pub(super) fn kilograms(facts: &Facts) -> Option<f64> {
     let kilograms = facts.behaviour.total_kg()?;
-    (kilograms > 0.0 && kilograms.is_finite()).then(|| Mass::from_kg_f64(kilograms))
+    (kilograms > 0.0 && kilograms.is_finite()).then_some(kilograms)
 }

@@ -2,28 +2,34 @@
 
 use serde::Serialize;
 
-use super::measure::{Measure, money};
+use super::measure::Measure;
 use super::render;
 use super::templates::Templates;
 use super::tree::Document;
 use crate::build::{Build, JointKind, Revision};
 use crate::diff::{
-    Amount, Difference, Edition, Fate, JointChange, Moved, PartChange, PartFace, Words,
+    Amount, Difference, Edition, Fate, JointChange, Moved, PartChange, PartFace, Passage,
 };
 use crate::finding::{Findings, Outcome};
-use crate::units::{Mass, Precision};
+use crate::units::{Mass, Money, Precision};
+use crate::words::Words;
 
 /// The sheet for those who own an earlier plan: what changed and what to do about it.
 ///
 /// Findings: the P family in [`findings`](super::findings), at the later plan's block.
 pub fn errata(difference: &Difference, later: &Build, templates: &Templates) -> Outcome<Document> {
+    let words = templates.words();
     let mut findings = Findings::new();
     let mut document = Document {
-        title: format!("Corrections: {}", later.plan.title),
+        title: words.word(
+            "errata-title",
+            &[("title", later.plan.title.as_str().into())],
+        ),
         author: later.plan.author.clone(),
+        words: words.clone(),
         ..Document::default()
     };
-    let context = ErrataContext::of(difference, later.plan.precision);
+    let context = ErrataContext::of(difference, later.plan.precision, words);
     let things = later.parts.len() + later.placed.len() + later.joints.len() + later.steps.len();
     match render::errata(templates, &context, things) {
         Ok(read) => {
@@ -47,6 +53,8 @@ pub fn errata(difference: &Difference, later: &Build, templates: &Templates) -> 
 #[derive(Clone, Debug, Serialize)]
 pub(super) struct ErrataContext {
     metric_first: bool,
+    /// The language, as a BCP 47 tag.
+    language: String,
     same: bool,
     before: EditionText,
     after: EditionText,
@@ -112,8 +120,17 @@ struct MovedText {
 #[derive(Clone, Debug, PartialEq, Serialize)]
 struct JointText {
     parts: [String; 2],
-    before: Vec<String>,
-    after: Vec<String>,
+    before: Vec<JoiningText>,
+    after: Vec<JoiningText>,
+}
+
+#[derive(Clone, Debug, PartialEq, Serialize)]
+struct JoiningText {
+    kind: &'static str,
+    /// What it is made with, and how many.
+    hardware: Vec<(String, i64)>,
+    /// Whether it is glued; none where its kind says that.
+    glued: Option<bool>,
 }
 
 #[derive(Clone, Debug, Serialize)]
@@ -139,7 +156,14 @@ struct StepText {
 
 impl ErrataContext {
     /// Works all figures out.
-    pub(super) fn of(all: &Difference, precision: Precision) -> Self {
+    pub(super) fn of(all: &Difference, precision: Precision, words: &Words) -> Self {
+        let precision = precision.with_mark(words.decimal_mark());
+        let money = |sum: &Money| words.figure(&sum.printed()).replace(' ', "\u{a0}");
+        let hazards = |ids: &[&'static str]| {
+            let ids = ids.iter();
+            ids.map(|id| words.word(&format!("caution-{id}"), &[]))
+                .collect()
+        };
         let amounts = |keep: fn(i64) -> bool| {
             let goods = &all.goods;
             let all = goods
@@ -151,6 +175,7 @@ impl ErrataContext {
         };
         Self {
             metric_first: precision.metric_first,
+            language: words.language().to_owned(),
             same: all.is_empty(),
             before: edition(&all.before),
             after: edition(&all.after),
@@ -180,12 +205,12 @@ impl ErrataContext {
             mass: all
                 .goods
                 .kg
-                .map(|both| both.map(|kg| Mass::from_kg_f64(kg).in_both())),
+                .map(|both| both.map(|kg| words.figure(&Mass::from_kg_f64(kg).in_both()))),
             steps: all.steps.iter().map(step).collect(),
             more_choices: all.more_choices.clone(),
             fewer_choices: all.fewer_choices.clone(),
-            more_cautions: all.more_cautions.clone(),
-            fewer_cautions: all.fewer_cautions.clone(),
+            more_cautions: hazards(&all.more_cautions),
+            fewer_cautions: hazards(&all.fewer_cautions),
         }
     }
 }
@@ -257,36 +282,20 @@ fn face(face: &PartFace, precision: Precision) -> FaceText {
 }
 
 fn joint(change: &JointChange) -> JointText {
-    let words = |list: &[crate::diff::Joining]| {
+    let told = |list: &[crate::diff::Joining]| {
         let list = list.iter();
-        list.map(|one| {
-            let with = one.hardware.iter();
-            let with: Vec<String> = with
-                .map(|(title, n)| format!("{n} \u{d7} {title}"))
-                .collect();
-            let with = if with.is_empty() {
-                String::new()
-            } else {
-                format!(" with {}", with.join(" and "))
-            };
-            format!(
-                "{}{with}{}",
-                one.kind.in_words(),
-                if matches!(one.kind, JointKind::Glue | JointKind::Lamination) {
-                    ""
-                } else if one.glued {
-                    ", glued"
-                } else {
-                    ", dry"
-                }
-            )
+        list.map(|one| JoiningText {
+            kind: one.kind.word(),
+            hardware: one.hardware.clone(),
+            glued: (!matches!(one.kind, JointKind::Glue | JointKind::Lamination))
+                .then_some(one.glued),
         })
         .collect()
     };
     JointText {
         parts: change.parts.clone(),
-        before: words(&change.before),
-        after: words(&change.after),
+        before: told(&change.before),
+        after: told(&change.after),
     }
 }
 
@@ -302,7 +311,7 @@ fn amount(amount: &Amount) -> AmountText {
 fn step(change: &crate::diff::StepChange) -> StepText {
     let title = |of: &Option<(usize, String)>| of.as_ref().map(|(_, title)| title.clone());
     let (was_title, now_title) = (title(&change.before), title(&change.after));
-    let stretches = |kept: fn(&Words) -> Option<(bool, &String)>| {
+    let stretches = |kept: fn(&Passage) -> Option<(bool, &String)>| {
         let words = change.words.iter().filter_map(kept);
         words.map(|(marked, text)| (marked, text.clone())).collect()
     };
@@ -315,14 +324,14 @@ fn step(change: &crate::diff::StepChange) -> StepText {
             .unwrap_or_default(),
         was_title: was_title.filter(|was| now_title.as_ref().is_some_and(|now| now != was)),
         was: stretches(|words| match words {
-            Words::Same(text) => Some((false, text)),
-            Words::Gone(text) => Some((true, text)),
-            Words::New(_) => None,
+            Passage::Same(text) => Some((false, text)),
+            Passage::Gone(text) => Some((true, text)),
+            Passage::New(_) => None,
         }),
         now: stretches(|words| match words {
-            Words::Same(text) => Some((false, text)),
-            Words::New(text) => Some((true, text)),
-            Words::Gone(_) => None,
+            Passage::Same(text) => Some((false, text)),
+            Passage::New(text) => Some((true, text)),
+            Passage::Gone(_) => None,
         }),
         more: change.more.clone(),
         fewer: change.fewer.clone(),

@@ -8,7 +8,7 @@ use super::measure::Measure;
 use super::wording::PartName;
 use crate::behaviour::{Bending, Movement, NotJudged};
 use crate::build::PlacedId;
-use crate::units::{Length, Mass, newtons_in_both, square_metres_in_both, tenths_in_both};
+use crate::units::{Length, newtons_in_both, square_metres_in_both, tenths_in_both};
 
 /// The figures of the chapter.
 #[derive(Clone, Debug, Serialize)]
@@ -80,17 +80,16 @@ struct MovementText {
 
 pub(super) fn of(facts: &Facts) -> BuildFigures {
     let behaviour = facts.behaviour;
-    let area = |m2: f64| (m2 > 0.0 && m2.is_finite()).then(|| square_metres_in_both(m2));
+    let area =
+        |m2: f64| (m2 > 0.0 && m2.is_finite()).then(|| facts.figure(&square_metres_in_both(m2)));
     BuildFigures {
         parts: masses(facts),
-        mass: behaviour
-            .total_kg()
-            .map(|kg| Mass::from_kg_f64(kg).in_both()),
+        mass: behaviour.total_kg().map(|kg| facts.mass(kg)),
         centre: centre(facts),
         standing: behaviour.standing.map(|standing| StandingText {
             towards: standing.towards.word(),
             degrees: format!("{:.0}", standing.degrees),
-            pull: newtons_in_both(standing.front_pull_n),
+            pull: facts.figure(&newtons_in_both(standing.front_pull_n)),
         }),
         loads: loads(facts),
         movements: movements(facts),
@@ -111,8 +110,8 @@ fn masses(facts: &Facts) -> Vec<MassRow> {
             label: part.label.clone(),
             title: part.title.clone(),
             pieces: kg.len(),
-            each: Mass::from_kg_f64(each).in_both(),
-            all: Mass::from_kg_f64(kg.iter().sum()).in_both(),
+            each: facts.mass(each),
+            all: facts.mass(kg.iter().sum()),
         })
     });
     rows.collect()
@@ -155,7 +154,7 @@ pub(super) fn loads(facts: &Facts) -> Vec<LoadText> {
         told.push((key, sag.bending));
         texts.push(LoadText {
             part,
-            mass: Mass::from_kg_f64(load.kg).in_both(),
+            mass: facts.mass(load.kg),
             at_middle: load.at_middle,
             bends: sag.bending.ok().map(|bending| bends(facts, &bending)),
             unknown: sag.bending.err().map(|why| match why {
@@ -170,9 +169,9 @@ pub(super) fn loads(facts: &Facts) -> Vec<LoadText> {
 fn bends(facts: &Facts, bending: &Bending) -> BendsText {
     BendsText {
         span: facts.measure(bending.span),
-        first: tenths_in_both(bending.first_mm),
-        lasting: tenths_in_both(bending.lasting_mm),
-        limit: tenths_in_both(bending.limit_mm),
+        first: facts.figure(&tenths_in_both(bending.first_mm)),
+        lasting: facts.figure(&tenths_in_both(bending.lasting_mm)),
+        limit: facts.figure(&tenths_in_both(bending.limit_mm)),
     }
 }
 
@@ -200,7 +199,7 @@ fn movement_text(facts: &Facts, movement: &Movement) -> Option<MovementText> {
     Some(MovementText {
         part: piece_name(facts, movement.piece)?,
         size: facts.measure(movement.size),
-        change: tenths_in_both(movement.change_mm),
+        change: facts.figure(&tenths_in_both(movement.change_mm)),
         moisture: movement
             .moisture_percent
             .map(|percent| format!("{percent:.0}")),

@@ -6,7 +6,7 @@ use serde::Serialize;
 
 use super::buy::form;
 use super::context::Facts;
-use super::measure::{Measure, money};
+use super::measure::Measure;
 use crate::model::{Grain, PartId};
 use crate::stock::{CutDirection, Layout, MaterialPlan};
 use crate::units::Length;
@@ -112,15 +112,15 @@ fn material(facts: &Facts, plan: &MaterialPlan, names: Vec<String>) -> Option<Ma
     let several = sizes.len() > 1 || !plan.alternatives.is_empty();
     let costs = plan.cost.as_ref().zip(plan.least_cost.as_ref());
     let cost = costs.filter(|_| several).map(|(cost, least)| Costs {
-        cost: money(cost),
-        at_least: money(least),
+        cost: facts.money(cost),
+        at_least: facts.money(least),
         alone: plan
             .alternatives
             .iter()
             .map(|one| AloneText {
                 size: Measure::all(&one.size, facts.precision()),
                 count: one.count,
-                cost: money(&one.cost),
+                cost: facts.money(&one.cost),
             })
             .collect(),
     });

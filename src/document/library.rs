@@ -13,6 +13,7 @@ use crate::build::Build;
 use crate::display::{Figure, Mark};
 use crate::finding::{Findings, Outcome};
 use crate::units::Precision;
+use crate::words::Words;
 
 /// What a library says of itself.
 #[derive(Clone, Debug, Default, Serialize)]
@@ -74,11 +75,12 @@ pub fn library(
             .marks
             .retain(|mark| !matches!(mark, Mark::Link { .. }));
     }
-    let context = LibraryContext::of(head, wholes, goods, names, &figures);
+    let context = LibraryContext::of(head, wholes, (goods, names), &figures, templates.words());
     let mut findings = Findings::new();
     let mut document = Document {
         title: head.title.clone(),
         author: head.author.clone(),
+        words: templates.words().clone(),
         ..Document::default()
     };
     let things = names.len() + wholes.iter().map(|it| it.build.parts.len()).sum::<usize>();
@@ -105,6 +107,8 @@ pub fn library(
 #[derive(Clone, Debug, Serialize)]
 pub(super) struct LibraryContext {
     metric_first: bool,
+    /// The language, as a BCP 47 tag.
+    words: String,
     library: LibraryHead,
     wholes: Vec<WholeText>,
     materials: Vec<MaterialText>,
@@ -160,11 +164,11 @@ impl LibraryContext {
     fn of(
         head: &LibraryHead,
         wholes: &[WholeShown<'_>],
-        goods: &Build,
-        names: &[String],
+        (goods, names): (&Build, &[String]),
         figures: &BTreeMap<String, Figure>,
+        words: &Words,
     ) -> Self {
-        let precision = goods.plan.precision;
+        let precision = goods.plan.precision.with_mark(words.decimal_mark());
         let fine = precision.fine();
         let is_own = |name: &String| names.contains(name);
         let materials = goods.materials.iter().filter(|it| is_own(&it.name));
@@ -172,6 +176,7 @@ impl LibraryContext {
         let supplies = goods.supplies.iter().filter(|it| is_own(&it.name));
         Self {
             metric_first: precision.metric_first,
+            words: words.language().to_owned(),
             library: head.clone(),
             wholes: wholes
                 .iter()

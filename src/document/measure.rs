@@ -56,11 +56,6 @@ impl Duration {
     }
 }
 
-/// A sum of money as it is printed, unbroken: `79.00 EUR`.
-pub(super) fn money(sum: &crate::units::Money) -> String {
-    sum.printed().replace(' ', "\u{a0}")
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;

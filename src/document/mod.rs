@@ -27,12 +27,14 @@ mod library;
 mod locate;
 mod markup;
 mod measure;
+mod messages;
 mod options;
 mod parts;
 mod read_first;
 mod references;
 mod render;
 mod signs;
+mod speech;
 mod steps;
 mod sums;
 mod templates;
@@ -92,11 +94,12 @@ pub fn compose(
     templates: &Templates,
 ) -> Outcome<Document> {
     let build = stages.build;
-    let facts = Facts::new(stages, &figures);
+    let facts = Facts::new(stages, &figures, templates.words());
     let mut findings = Findings::new();
     let mut document = Document {
         title: build.plan.title.clone(),
         author: build.plan.author.clone(),
+        words: templates.words().clone(),
         ..Document::default()
     };
     match render::blocks(templates, &facts, &PlanContext::of(&facts)) {

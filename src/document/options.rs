@@ -3,10 +3,10 @@
 use serde::Serialize;
 
 use super::context::Facts;
-use super::measure::{Measure, money};
+use super::measure::Measure;
 use super::wording::{self, TextPiece};
 use crate::options::{Change, Changes, OptionChanges, PartKind};
-use crate::units::{Mass, Money};
+use crate::units::Money;
 
 /// An option.
 #[derive(Clone, Debug, Serialize)]
@@ -103,8 +103,8 @@ fn choice_text(facts: &Facts, [name, title]: [&String; 2], changes: &Changes) ->
         hardware: changes.hardware.iter().map(hardware).collect(),
         more_tools: tools(&changes.more_tools),
         fewer_tools: tools(&changes.fewer_tools),
-        cost: changes.cost.as_ref().and_then(cost),
-        mass: changes.kg.and_then(mass),
+        cost: changes.cost.as_ref().and_then(|both| cost(facts, both)),
+        mass: changes.kg.and_then(|both| mass(facts, both)),
         minutes: (after - before) / 60,
     }
 }
@@ -131,7 +131,7 @@ fn hardware(change: &Change<i64>) -> HardwareChange {
     }
 }
 
-fn cost([before, after]: &[Money; 2]) -> Option<Difference> {
+fn cost(facts: &Facts, [before, after]: &[Money; 2]) -> Option<Difference> {
     let cents = after.cents - before.cents;
     let by = Money {
         cents: cents.abs(),
@@ -139,15 +139,15 @@ fn cost([before, after]: &[Money; 2]) -> Option<Difference> {
     };
     (cents != 0).then(|| Difference {
         more: cents > 0,
-        by: money(&by),
+        by: facts.money(&by),
     })
 }
 
 /// What is less than a tenth of a kilogram is not told.
-fn mass([before, after]: [f64; 2]) -> Option<Difference> {
+fn mass(facts: &Facts, [before, after]: [f64; 2]) -> Option<Difference> {
     let kg = after - before;
     (kg.abs() >= 0.1 && kg.is_finite()).then(|| Difference {
         more: kg > 0.0,
-        by: Mass::from_kg_f64(kg.abs()).in_both(),
+        by: facts.mass(kg.abs()),
     })
 }

@@ -153,7 +153,7 @@ fn cuts(facts: &Facts, part: &Part) -> Vec<Cut> {
 
 impl Cut {
     fn is_pocket_hole(&self) -> bool {
-        self.kind == "pocket hole"
+        self.kind == "pocket-hole"
     }
 
     /// True for two notches as far from the first side, as those between the fingers of a box
@@ -211,7 +211,7 @@ fn cut(facts: &Facts, part: &Part, feature: &Feature) -> Option<Cut> {
                 .find(|axis| *axis != hole.side.axis() && *axis != hole.end.axis())?;
             let low = extent(part, axis).low;
             Cut {
-                kind: "pocket hole",
+                kind: "pocket-hole",
                 sides: vec![hole.side.word(), hole.end.word()],
                 count: 1,
                 across: Some(facts.fine_measure(hole.diameter)),
@@ -280,7 +280,7 @@ fn holes_cut(facts: &Facts, part: &Part, holes: &Holes) -> Cut {
     let mouth = holes.counterbore.map(|bore| bore.0).or(holes.countersink);
     Cut {
         kind: if holes.countersink.is_some() {
-            "countersunk hole"
+            "countersunk-hole"
         } else {
             "hole"
         },

@@ -15,7 +15,6 @@ use crate::units::Length;
 pub(super) struct ReadFirst {
     cautions: Vec<CautionText>,
     signs: Vec<SignText>,
-    statement: String,
     /// Inches are rounded to this part of an inch.
     inch_step: Measure,
     /// Millimetres are rounded to this step.
@@ -32,7 +31,7 @@ pub(super) struct CautionText {
     /// The name of the hazard; it is told in full at the place `caution-…`.
     id: &'static str,
     /// The hazard in a word or two.
-    name: &'static str,
+    name: String,
     signal: SignalWord,
     hazard: Vec<TextPiece>,
     consequence: Vec<TextPiece>,
@@ -57,12 +56,12 @@ impl CautionText {
         };
         Self {
             id: caution.id,
-            name: caution.name,
+            name: facts.words.word(&format!("caution-{}", caution.id), &[]),
             signal: caution.signal,
             hazard: pieces(facts, &caution.hazard),
             consequence: pieces(facts, &caution.consequence),
             avoidance: pieces(facts, &caution.avoidance),
-            signs: signs::all(&caution.signs),
+            signs: signs::all(&caution.signs, facts.words),
             steps: step_numbers(&caution.occasions),
             cutting: caution.occasions.contains(&Occasion::Cutting),
             in_use: caution.occasions.contains(&Occasion::Use),
@@ -78,8 +77,7 @@ pub(super) fn of(facts: &Facts) -> ReadFirst {
         cautions: cautions
             .map(|caution| CautionText::of(facts, caution))
             .collect(),
-        signs: signs::all(&facts.cautions.signs),
-        statement: facts.cautions.statement.clone(),
+        signs: signs::all(&facts.cautions.signs, facts.words),
         inch_step: facts.measure(step),
         metric_step: facts.measure(precision.metric_step),
         fine_inch_step: facts.fine_measure(Length::from_inch(1, facts.fine().inch_denominator)),

@@ -12,6 +12,7 @@ use super::findings::{self, Fault};
 use super::library::LibraryContext;
 use super::locate;
 use super::markup::{self, Markup};
+use super::speech;
 use super::templates::{ERRATA, LIBRARY, ROOT, Templates};
 use crate::display::Figure;
 
@@ -125,6 +126,7 @@ fn text(
         Some(cleaned) => escape_formatter(out, state, &cleaned),
         None => escape_formatter(out, state, value),
     });
+    speech::teach(&mut engine, templates.words());
     for (name, text) in templates.iter() {
         let text = match marks {
             Marks::None => text.to_owned(),

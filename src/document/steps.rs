@@ -131,7 +131,7 @@ fn text(facts: &Facts, index: usize, step: &Step, told: &mut BTreeSet<&'static s
         supplies: supplies(facts, step),
         tools: tools(facts, index),
         time: step.seconds.and_then(Duration::of),
-        worn: signs::worn(&again),
+        worn: signs::worn(&again, facts.words),
         cautions: texts(first),
         reminders: texts(again),
         own_cautions,

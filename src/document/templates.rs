@@ -1,6 +1,8 @@
-//! The templates of the plan: those that are shipped, and a user's in place of some.
+//! The templates of the plan: those that are shipped, and a user's in place of some; and their language.
 
 use std::collections::BTreeMap;
+
+use crate::words::Words;
 
 /// The template that all others are included from.
 pub(super) const ROOT: &str = "plan.xml.j2";
@@ -46,6 +48,7 @@ const SHIPPED: &[(&str, &str)] = shipped![
 #[derive(Clone, Debug)]
 pub struct Templates {
     texts: BTreeMap<String, String>,
+    words: Words,
 }
 
 impl Templates {
@@ -56,6 +59,7 @@ impl Templates {
             .map(|(name, text)| ((*name).to_owned(), (*text).to_owned()));
         Self {
             texts: texts.collect(),
+            words: Words::english(),
         }
     }
 
@@ -65,6 +69,18 @@ impl Templates {
     pub fn with(mut self, name: &str, text: &str) -> Self {
         self.texts.insert(name.to_owned(), text.to_owned());
         self
+    }
+
+    /// The same in the words of another language.
+    #[must_use]
+    pub fn speaking(mut self, words: Words) -> Self {
+        self.words = words;
+        self
+    }
+
+    /// The words they speak.
+    pub fn words(&self) -> &Words {
+        &self.words
     }
 
     /// Names and texts, by name.

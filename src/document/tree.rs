@@ -6,6 +6,7 @@
 use std::collections::BTreeMap;
 
 use crate::display::Figure;
+use crate::words::Words;
 
 /// A whole document.
 #[derive(Clone, Debug, Default)]
@@ -18,6 +19,8 @@ pub struct Document {
     pub author: String,
     /// Language of the words, as a BCP 47 tag.
     pub language: String,
+    /// The words of that language, for what pages say themselves.
+    pub words: Words,
     /// The mark of the revision that made the changes which are marked; may be empty.
     pub change_mark: String,
     /// Its blocks.

@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use super::context::Facts;
 use super::measure::Measure;
+use super::messages;
 use crate::build::{GroupId, Wording, WordingPiece};
 use crate::model::PartId;
 use crate::units::{Length, Precision, lengths_in};
@@ -65,13 +66,16 @@ fn printed(facts: &Facts, wording: &Wording, precision: Precision) -> Vec<TextPi
     for piece in &wording.pieces {
         match piece {
             WordingPiece::Plain(text) => plain(text, precision, &mut pieces),
-            WordingPiece::Value(text) => pieces.push(words(text)),
+            WordingPiece::Value(text) => pieces.push(words(&facts.figure(text))),
             WordingPiece::Length(found) => pieces.push(length(*found, precision)),
             WordingPiece::Part(part, count) => pieces.push(TextPiece {
                 part: PartName::of(facts, *part, *count),
                 ..TextPiece::default()
             }),
             WordingPiece::Whole(group, count) => pieces.push(whole(facts, *group, *count)),
+            WordingPiece::Message(message) => {
+                pieces.extend(messages::pieces(facts, message, precision));
+            }
         }
     }
     pieces
@@ -102,14 +106,14 @@ fn plain(text: &str, precision: Precision, pieces: &mut Vec<TextPiece>) {
     pieces.push(words(text.get(from..).unwrap_or("")));
 }
 
-fn words(text: &str) -> TextPiece {
+pub(super) fn words(text: &str) -> TextPiece {
     TextPiece {
         text: Some(text.to_owned()),
         ..TextPiece::default()
     }
 }
 
-fn length(length: Length, precision: Precision) -> TextPiece {
+pub(super) fn length(length: Length, precision: Precision) -> TextPiece {
     TextPiece {
         length: Some(Measure::of(length, precision)),
         ..TextPiece::default()

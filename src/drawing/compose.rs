@@ -16,6 +16,8 @@ use crate::build::{Build, InstanceId, PlacedId};
 use crate::display::{Area, Figure, Mark, PT_PER_MM, Spot};
 use crate::solid::Solids;
 use crate::text::Fonts;
+use crate::units::Precision;
+use crate::words::Words;
 
 /// What every figure is drawn from.
 pub(super) struct Studio<'s> {
@@ -23,6 +25,7 @@ pub(super) struct Studio<'s> {
     pub(super) solids: &'s Solids,
     pub(super) fonts: &'s Fonts,
     pub(super) contacts: &'s Contacts,
+    pub(super) words: &'s Words,
 }
 
 impl Studio<'_> {
@@ -31,6 +34,7 @@ impl Studio<'_> {
         build: &Build,
         solids: &Solids,
         fonts: &Fonts,
+        words: &Words,
         work: impl FnOnce(&Studio<'_>) -> T,
     ) -> T {
         let contacts = Contacts::of(build);
@@ -39,7 +43,22 @@ impl Studio<'_> {
             solids,
             fonts,
             contacts: &contacts,
+            words,
         })
+    }
+
+    /// How figures are printed: as the plan asks, with the decimal mark of its language.
+    pub(super) fn precision(&self) -> Precision {
+        self.build
+            .plan
+            .precision
+            .with_mark(self.words.decimal_mark())
+    }
+
+    /// The scale of a drawing, for the line below it.
+    pub(super) fn scale_line(&self, reduction: u32) -> String {
+        let scale = format!("1:{reduction}");
+        self.words.word("drawing-scale", &[("scale", scale.into())])
     }
 }
 

@@ -114,7 +114,7 @@ fn laid_out(
     let ([w, h], [side_width, _], [_, top_height]) = (paper(front), paper(side), paper(top));
     let lettering = Lettering {
         fonts: studio.fonts,
-        precision: studio.build.plan.precision,
+        precision: studio.precision(),
     };
     let size = |end: f64, length: Length| [Size { end, length }];
     // What is seen from the right stands on the right in third angle, opposite in first angle.
@@ -162,7 +162,7 @@ fn laid_out(
         Spot::new(0.0, middle),
     ));
     let spot = Spot::new(symbol::WIDTH + 8.0, middle + 3.0);
-    let text = format!("Scale 1:{reduction}");
+    let text = studio.scale_line(reduction);
     marks.push(text_mark(
         studio.fonts,
         &second_dimension(),

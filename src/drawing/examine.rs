@@ -10,6 +10,7 @@ use crate::finding::{Finding, Findings};
 use crate::geometry::PartAxis;
 use crate::solid::Solids;
 use crate::text::Fonts;
+use crate::words::Words;
 
 /// Less than this of a piece, in square micrometres of the view, shows nothing: a square of a
 /// millimetre.
@@ -27,6 +28,7 @@ pub fn examine(build: &Build, solids: &Solids) -> Findings {
     let contacts = Contacts::of(build);
     let mut blocking = Blocking::new(build, solids, &contacts);
     let studio = Studio {
+        words: &Words::english(),
         build,
         solids,
         fonts: &fonts,

@@ -11,6 +11,7 @@ use crate::model::Grain;
 use crate::stock::{CutDirection, Layout, Placement, Stock};
 use crate::text::{Anchor, Fonts, TextStyle, shape_line, text_mark};
 use crate::units::{Length, Precision};
+use crate::words::Words;
 
 /// How long the piece of stock is on paper, in points: the narrowest paper's text width less
 /// the room for its width figure.
@@ -36,16 +37,22 @@ const DISC: f64 = 4.3;
 const ALONG_CUT: f64 = 7.0;
 
 /// The figures of all layouts, by the names the plan gives them.
-pub fn cutting_layouts(fonts: &Fonts, build: &Build, stock: &Stock) -> BTreeMap<String, Figure> {
+pub fn cutting_layouts(
+    fonts: &Fonts,
+    build: &Build,
+    stock: &Stock,
+    words: &Words,
+) -> BTreeMap<String, Figure> {
+    let precision = build.plan.precision.with_mark(words.decimal_mark());
     let figures = stock.named_layouts();
     figures
-        .map(|(name, layout)| (name, cutting_layout(fonts, build, layout)))
+        .map(|(name, layout)| (name, cutting_layout(fonts, build, layout, precision)))
         .collect()
 }
 
 /// One sheet or board with all its blanks.
-fn cutting_layout(fonts: &Fonts, build: &Build, layout: &Layout) -> Figure {
-    let sheet = Sheet::new(fonts, build, layout);
+fn cutting_layout(fonts: &Fonts, build: &Build, layout: &Layout, precision: Precision) -> Figure {
+    let sheet = Sheet::new(fonts, build, layout, precision);
     let mut marks = vec![Mark::Stroke {
         path: Path::rectangle(sheet.whole()),
         pen: pen(0.5),
@@ -86,7 +93,7 @@ struct Sheet<'a> {
 }
 
 impl<'a> Sheet<'a> {
-    fn new(fonts: &'a Fonts, build: &'a Build, layout: &'a Layout) -> Self {
+    fn new(fonts: &'a Fonts, build: &'a Build, layout: &'a Layout, precision: Precision) -> Self {
         let [length, width] = layout.size.map(|size| size.mm().max(1.0));
         let along = (LENGTH_PT / length).min(MOST_HEIGHT_PT / width);
         let across = along.max(LEAST_HEIGHT_PT / width);
@@ -94,7 +101,7 @@ impl<'a> Sheet<'a> {
             fonts,
             build,
             layout,
-            precision: build.plan.precision,
+            precision,
             scale: (along, across),
         }
     }
@@ -398,7 +405,7 @@ mod tests {
         let build = sample::shelf_unit();
         let stock = lay_out(&build, &Solids::default()).value;
         let fonts = Fonts::shipped().unwrap();
-        let figures = cutting_layouts(&fonts, &build, &stock);
+        let figures = cutting_layouts(&fonts, &build, &stock, &Words::english());
         let names: Vec<&str> = figures.keys().map(String::as_str).collect();
         assert_eq!(names, ["layout-1", "layout-2", "layout-3"]);
         for figure in figures.values() {
@@ -414,7 +421,7 @@ mod tests {
         let build = sample::shelf_unit();
         let stock = lay_out(&build, &Solids::default()).value;
         let fonts = Fonts::shipped().unwrap();
-        let figures = cutting_layouts(&fonts, &build, &stock);
+        let figures = cutting_layouts(&fonts, &build, &stock, &Words::english());
         let links = figures.values().flat_map(|figure| &figure.marks);
         let count = links
             .filter(|mark| matches!(mark, Mark::Link { .. }))
@@ -433,7 +440,7 @@ mod tests {
         let stock = lay_out(&build, &Solids::default()).value;
         let fonts = Fonts::shipped().unwrap();
         let layout = &stock.sheets[0].layouts[0];
-        let sheet = Sheet::new(&fonts, &build, layout);
+        let sheet = Sheet::new(&fonts, &build, layout, build.plan.precision);
         let whole = sheet.whole();
         for placement in &layout.placements {
             let area = sheet.area(placement.x, placement.y, placement.length, placement.width);

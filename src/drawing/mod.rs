@@ -44,12 +44,12 @@ mod svg;
 #[cfg(test)]
 mod tests;
 mod thinning;
+mod told;
 mod view;
 mod walls;
 mod ways;
 mod whole;
 mod wholes;
-mod words;
 
 use std::collections::BTreeMap;
 
@@ -68,6 +68,7 @@ use crate::display::Figure;
 use crate::rules::SoundBuild;
 use crate::solid::Solids;
 use crate::text::Fonts;
+use crate::words::Words;
 
 use compose::Studio;
 
@@ -81,27 +82,33 @@ pub struct Drawings {
 }
 
 /// Draws every figure of a build that passed the rules.
-pub fn draw(sound: &SoundBuild, solids: &Solids, fonts: &Fonts) -> Drawings {
-    draw_build(sound.build(), solids, fonts)
+pub fn draw(sound: &SoundBuild, solids: &Solids, fonts: &Fonts, words: &Words) -> Drawings {
+    draw_build(sound.build(), solids, fonts, words)
 }
 
 /// Draws the cover, the overview, the exploded view and the views of all steps alone.
 pub fn views(sound: &SoundBuild, solids: &Solids, fonts: &Fonts) -> Drawings {
     Drawings {
-        figures: Studio::of(sound.build(), solids, fonts, shots::views),
+        figures: Studio::of(
+            sound.build(),
+            solids,
+            fonts,
+            &Words::english(),
+            shots::views,
+        ),
     }
 }
 
 /// Draws every figure of a build; tests of the drawings make theirs by hand.
-fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts) -> Drawings {
+fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts, words: &Words) -> Drawings {
     if build.placed.is_empty() {
         return Drawings::default();
     }
-    let figures = Studio::of(build, solids, fonts, |studio| {
+    let figures = Studio::of(build, solids, fonts, words, |studio| {
         let mut figures = shots::views(studio);
         let (parts, elevations) = rayon::join(
             || part::part_drawings(studio),
-            || elevations::elevations(studio, &words::elevations(build)),
+            || elevations::elevations(studio, &told::elevations(build)),
         );
         figures.extend(parts);
         figures.extend(elevations.map(|figure| ("elevations".to_owned(), figure)));

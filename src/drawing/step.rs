@@ -14,10 +14,10 @@ use super::look::{Subject, best_direction, piece_shown};
 use super::picture::Ink;
 use super::references::{COLUMN_MM, Naming, Weight};
 use super::scene::BodyId;
+use super::told;
 use super::view::{View, WorldPoint};
 use super::ways::ways;
 use super::whole::{body, grade};
-use super::words;
 use crate::build::{PlacedId, Step};
 use crate::display::PT_PER_MM;
 
@@ -78,7 +78,7 @@ pub(super) fn stage_step(
             ink: None,
             height_mm: STEP_MM,
             beside: Beside::References(named(studio, step, &arranged)),
-            alternative: words::step(studio.build, number, step, &arranged.moves),
+            alternative: told::step(studio.build, number, step, &arranged.moves),
         }],
     };
     StagedStep { shot, direction }

@@ -5,10 +5,11 @@ use crate::build::Build;
 use crate::solid::samples::shelf_unit;
 use crate::solid::shape;
 use crate::text::Fonts;
+use crate::words::Words;
 
 fn drawings(build: &Build) -> Drawings {
     let fonts = Fonts::shipped().unwrap();
-    draw_build(build, &shape(build).value, &fonts)
+    draw_build(build, &shape(build).value, &fonts, &Words::english())
 }
 
 #[test]

@@ -11,9 +11,9 @@ use super::explode::{Explosion, Move, Together, explode};
 use super::picture::{Ink, Picture, Sheet};
 use super::references::{Naming, Weight};
 use super::scene::{BodyId, Scene};
+use super::told;
 use super::view::View;
 use super::ways::ways;
-use super::words;
 use crate::build::{PlacedId, Pull};
 use crate::display::{Figure, PT_PER_MM, Spot};
 use crate::geometry::Interval;
@@ -98,14 +98,14 @@ pub(super) fn finished(studio: &Studio<'_>) -> Shot {
                 ink: Some(Ink::Shaded),
                 height_mm: COVER_MM,
                 beside: Beside::References(BTreeMap::new()),
-                alternative: words::cover(studio.build),
+                alternative: told::cover(studio.build),
             },
             Print {
                 name: "overview".to_owned(),
                 ink: Some(Ink::New),
                 height_mm: OVERVIEW_MM,
                 beside: Beside::Dimensions,
-                alternative: words::overview(studio.build),
+                alternative: told::overview(studio.build),
             },
         ],
     }
@@ -136,7 +136,7 @@ pub(super) fn dimensioned_figure(
             sizes.map(Interval::size),
             &shot.view,
             &sheet,
-            studio.build.plan.precision,
+            studio.precision(),
         );
         drawn.extend(dimensions);
     }
@@ -216,7 +216,7 @@ pub(super) fn exploded(studio: &Studio<'_>, blocking: &mut Blocking<'_>) -> Shot
             ink: Some(Ink::New),
             height_mm: EXPLODED_MM,
             beside: Beside::References(named),
-            alternative: words::exploded(studio.build),
+            alternative: told::exploded(studio.build),
         }],
     }
 }

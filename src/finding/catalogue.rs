@@ -12,6 +12,7 @@ pub fn pages() -> Vec<&'static Page> {
         crate::drawing::findings::PAGES,
         crate::stock::findings::PAGES,
         crate::document::findings::PAGES,
+        crate::words::findings::PAGES,
         crate::page::findings::PAGES,
         crate::cli::findings::PAGES,
     ];

@@ -59,6 +59,7 @@ impl Evaluator<'_> {
             PlanSetting::Author(text) => head.author.clone_from(&text.value),
             PlanSetting::About(_) => {}
             PlanSetting::Level(text) => head.level.clone_from(&text.value),
+            PlanSetting::Words(tag) => head.words.clone_from(&tag.value),
             PlanSetting::Revision { mark, date, note } => head.revisions.push(Revision {
                 mark: mark.value.clone(),
                 date: date.value.clone(),

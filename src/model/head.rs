@@ -24,6 +24,8 @@ pub struct PlanHead {
     pub level: String,
     /// What it is.
     pub about: String,
+    /// The language of what the plan says by itself, as a BCP 47 tag; empty for English.
+    pub words: String,
     /// So many fasteners more are bought for every so many used.
     pub spares: Option<(i64, i64)>,
     /// Relative humidity where the piece will stand, in per cent: driest and dampest.

@@ -1,14 +1,14 @@
 //! Blocks: headings, paragraphs, lists and groups, set one below the other.
 
-use crate::display::{Area, Mark, Path, Pen, Spot, Tone};
+use crate::display::{Area, Face, Mark, Path, Pen, Spot, Tone};
 use crate::document::tree::{Align, Block, Document, Inline, ListMarker};
-use crate::text::{Anchor, Fonts, TextStyle, text_mark};
+use crate::text::{Anchor, Fonts, Hyphens, TextStyle, text_mark};
+use crate::words::Words;
 
 use super::Placed;
 use super::flow::{BreakCost, Entry, Flow, Slab};
 use super::inline::{Text, plain};
 use super::style::{self, Measure, ParagraphStyle, reading_width};
-use super::words::{Words, words};
 
 /// Blocks nested deeper than this are set as if they were not nested.
 const DEEPEST: usize = 24;
@@ -49,7 +49,9 @@ impl Column {
 pub(super) struct Setter<'d, 'f> {
     pub(super) document: &'d Document,
     pub(super) fonts: &'f Fonts,
-    pub(super) words: Words,
+    pub(super) words: &'d Words,
+    /// How long words are divided.
+    pub(super) hyphens: Hyphens,
     /// Height of the text area.
     pub(super) room: f64,
     pub(super) flow: Flow<'d>,
@@ -60,7 +62,8 @@ pub(super) fn set<'d>(document: &'d Document, fonts: &Fonts, area: Area) -> Flow
     let mut setter = Setter {
         document,
         fonts,
-        words: words(&document.language),
+        words: &document.words,
+        hyphens: Hyphens::of(&document.language),
         room: area.height,
         flow: Flow::default(),
     };
@@ -269,7 +272,12 @@ impl<'d> Setter<'d, '_> {
         column: Column,
         align: Align,
     ) {
-        let text = Text::new(text, style.text);
+        // A heading is read at a glance.
+        let hyphens = match style.text.face {
+            Face::Bold => Hyphens::default(),
+            Face::Regular | Face::Italic => self.hyphens,
+        };
+        let text = Text::hyphenated(text, style.text, hyphens);
         let width = match style.measure {
             Measure::Reading => column.width.min(reading_width(style.text.size)),
             Measure::Full => column.width,
@@ -359,7 +367,7 @@ impl<'d> Setter<'d, '_> {
         let style = style::BODY;
         match marker {
             ListMarker::Number => {
-                let style = TextStyle::new(crate::display::Face::Bold, 10.0).tabular();
+                let style = TextStyle::new(Face::Bold, 10.0).tabular();
                 let spot = at.shifted(14.0, 0.0);
                 text_mark(self.fonts, &style, Anchor::End, spot, &number.to_string())
             }

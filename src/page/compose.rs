@@ -6,13 +6,13 @@ use crate::build::Paper;
 use crate::display::{Area, Ends, Face, Mark, Path, Pen, Spot};
 use crate::document::tree::{Change, Document};
 use crate::text::{Anchor, Fonts, text_mark};
+use crate::words::{Filling, Words};
 
 use super::breaks::{Sheet, break_pages};
 use super::flow::{BOX_PAD, Entry, Flow, PageNumber, Slab, moved};
 use super::inline::plain_line;
 use super::margin;
 use super::style::{self, RULE, RUNNING, RUNNING_BASELINE};
-use super::words::words;
 use super::{OutlineEntry, PageList, Pages, Placed};
 
 /// Breaks the flow into pages and finishes each of them.
@@ -173,9 +173,18 @@ fn fill_numbers(
     }
 }
 
+/// "page 3 of 12".
+fn page_of(words: &Words, number: usize, count: usize) -> String {
+    let counted = |count: usize| Filling::Count(i64::try_from(count).unwrap_or(i64::MAX));
+    words.word(
+        "page-of",
+        &[("number", counted(number)), ("count", counted(count))],
+    )
+}
+
 /// Title and revision on the left, "page n of m" on the right, on all pages but the first.
 fn running_heads(pages: &mut [PageList<'_>], document: &Document, fonts: &Fonts, area: Area) {
-    let words = words(&document.language);
+    let words = &document.words;
     let count = pages.len();
     let bold = RUNNING.face(Face::Bold);
     for (i, page) in pages.iter_mut().enumerate().skip(1) {
@@ -185,7 +194,7 @@ fn running_heads(pages: &mut [PageList<'_>], document: &Document, fonts: &Fonts,
             &RUNNING,
             Anchor::End,
             right,
-            &words.page_of(i + 1, count),
+            &page_of(words, i + 1, count),
         );
         let room = area.width - 84.0;
         let left = Spot::new(area.x, RUNNING_BASELINE);

@@ -3,6 +3,7 @@
 use crate::display::{Area, Ends, Face, Mark, Path, Pen, Spot, Tone};
 use crate::document::tree::Block;
 use crate::text::{Anchor, TextStyle, text_mark};
+use crate::words::Words;
 
 use super::Placed;
 use super::blocks::{Column, Setter};
@@ -81,7 +82,7 @@ impl<'d> Setter<'d, '_> {
             Some((Block::Paragraph { class, text, .. }, rest)) if class == "signal" => {
                 (plain(text).to_uppercase(), rest)
             }
-            _ => (self.words.signal(class).to_owned(), blocks),
+            _ => (signal(self.words, class), blocks),
         };
         let first = self.flow.slabs.len();
         let space = self.flow.space(GRID);
@@ -214,4 +215,14 @@ fn triangle(spot: Spot, tone: Tone, ground: Tone, marks: &mut Vec<Mark>) {
         path: Path::circle(Spot::new(middle, bottom - 1.8), 0.85),
         tone: ground,
     });
+}
+
+/// The word of a class of box.
+fn signal(words: &Words, class: &str) -> String {
+    match class {
+        "danger" | "warning" | "caution" | "notice" => {
+            words.word("signal", &[("word", class.into())])
+        }
+        _ => words.word("page-info", &[]),
+    }
 }

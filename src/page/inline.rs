@@ -3,7 +3,8 @@
 use crate::display::{Area, Face, GlyphRun, Mark, Path, PathPiece, Pen, Spot, Tone};
 use crate::document::tree::{Align, Inline};
 use crate::text::{
-    Anchor, Fonts, Line, LinePiece, Run, TextStyle, break_paragraph, measure, shape_line, text_mark,
+    Anchor, Fonts, Hyphens, Line, LinePiece, Run, TextStyle, break_paragraph, measure, shape_line,
+    text_mark,
 };
 
 use super::Placed;
@@ -25,6 +26,7 @@ pub(super) struct Text {
     runs: Vec<Run>,
     looks: Vec<Look>,
     links: Vec<Option<String>>,
+    hyphens: Hyphens,
 }
 
 /// What inlines around a text do to it.
@@ -38,7 +40,15 @@ struct Around<'i> {
 impl Text {
     /// The text of `inlines`, plain stretches in `style`.
     pub(super) fn new(inlines: &[Inline], style: TextStyle) -> Self {
-        let mut text = Self::default();
+        Self::hyphenated(inlines, style, Hyphens::default())
+    }
+
+    /// The same with long words that may be divided.
+    pub(super) fn hyphenated(inlines: &[Inline], style: TextStyle, hyphens: Hyphens) -> Self {
+        let mut text = Self {
+            hyphens,
+            ..Self::default()
+        };
         let around = Around {
             style,
             look: Look::Plain,
@@ -100,6 +110,9 @@ impl Text {
                 collapsed.push(character);
             }
             after_space = is_space;
+        }
+        if around.look == Look::Plain {
+            collapsed = self.hyphens.put_into(&collapsed).into_owned();
         }
         if !collapsed.is_empty() {
             self.runs_push(collapsed, around);

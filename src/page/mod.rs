@@ -23,7 +23,6 @@ mod pages;
 mod scale_check;
 mod style;
 mod table;
-mod words;
 
 use crate::build::Paper;
 use crate::display::Area;

@@ -48,12 +48,12 @@ impl<'d> Setter<'d, '_> {
         let words = self.words;
         let left = corner.x + GRID * 4.0;
         let mut down = corner.y - METRIC + GRID * 5.0;
-        for (text, style) in [
-            (words.metric_square, bold),
-            (words.inch_square, bold),
-            (words.scale_advice, quiet),
+        for (message, style) in [
+            ("page-metric-square", bold),
+            ("page-inch-square", bold),
+            ("page-scale-advice", quiet),
         ] {
-            let text = [Inline::Text(text.to_owned())];
+            let text = [Inline::Text(words.word(message, &[]))];
             let text = Text::new(&text, style);
             let width = METRIC - GRID * 8.0;
             for line in text.lines(self.fonts, width) {

@@ -238,7 +238,7 @@ impl<'d> Setter<'d, '_> {
                 },
                 ..*from
             };
-            let text = Text::new(&cell.text, style(column));
+            let text = Text::hyphenated(&cell.text, style(column), self.hyphens);
             let lines = text.lines(self.fonts, place.width);
             cells.push(SetCell {
                 text,
@@ -289,7 +289,7 @@ impl<'d> Setter<'d, '_> {
                     } else {
                         style
                     };
-                    let text = Text::new(&cell.text, face);
+                    let text = Text::hyphenated(&cell.text, face, self.hyphens);
                     need.narrowest = need.narrowest.max(text.narrowest(self.fonts));
                     need.widest = need.widest.max(text.widest(self.fonts));
                 }

@@ -120,6 +120,7 @@ pub(crate) fn empty(title: &str) -> Build {
             precision: Precision::default(),
             paper: Paper::A4,
             projection: None,
+            words: String::new(),
             level: String::new(),
             about: String::new(),
             spares: None,

@@ -170,6 +170,7 @@ fn head() -> PlanHead {
         precision: Precision::default(),
         paper: Paper::A4,
         projection: None,
+        words: String::new(),
         level: "beginner".to_owned(),
         about: "A shelf <for> seeds.".to_owned(),
         spares: None,

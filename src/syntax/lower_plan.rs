@@ -51,6 +51,7 @@ impl<'s> Reader<'s> {
             Rule::paper => PlanSetting::Paper(parts.name()?),
             Rule::projection => PlanSetting::Projection(parts.name()?),
             Rule::level => PlanSetting::Level(self.next_text(&mut parts)?),
+            Rule::words => PlanSetting::Words(self.next_text(&mut parts)?),
             Rule::about => PlanSetting::About(self.slotted(&parts.value()?)),
             Rule::spares => PlanSetting::Spares {
                 count: self.next_expr(&mut parts)?,

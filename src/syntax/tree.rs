@@ -258,6 +258,8 @@ pub enum PlanSetting {
     Level(Text),
     /// `about "…{width}…"`
     About(SlottedText),
+    /// `words "de"`: the language of what the plan says by itself.
+    Words(Text),
     /// `spares 1 per 20`: fasteners bought beyond those used.
     Spares {
         /// So many …

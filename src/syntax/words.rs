@@ -185,6 +185,7 @@ const PLAN: &[Line] = &[
     ("paper", "paper A4"),
     ("projection", "projection first"),
     ("level", r#"level "beginner""#),
+    ("words", r#"words "de""#),
     ("about", r#"about "A wall shelf for trays of seedlings.""#),
     ("spares", "spares 1 per 20"),
     ("humidity", "humidity from 30 to 65"),

@@ -7,6 +7,7 @@
 //! Kerning, ligatures and real fractions around U+2044 come from the font.
 
 mod fonts;
+mod hyphenate;
 mod paragraph;
 mod segment;
 mod shape;
@@ -14,6 +15,7 @@ mod style;
 mod substitute;
 
 pub use fonts::{FaceMetrics, Fonts, UnreadableFont};
+pub use hyphenate::Hyphens;
 pub use paragraph::{Line, LinePiece, break_paragraph, measure, narrowest_width};
 pub use shape::{ShapedText, shape, shape_line};
 pub use style::{Anchor, Figures, Run, TextStyle, text_mark};

@@ -14,6 +14,8 @@ pub struct Precision {
     pub metric_step: Length,
     /// The system the author designs in; its figures come first.
     pub metric_first: bool,
+    /// What stands between whole millimetres and their decimals.
+    pub decimal_mark: char,
 }
 
 impl Precision {
@@ -27,6 +29,15 @@ impl Precision {
             ..self
         }
     }
+
+    /// The same with another mark before decimals.
+    #[must_use]
+    pub fn with_mark(self, decimal_mark: char) -> Self {
+        Self {
+            decimal_mark,
+            ..self
+        }
+    }
 }
 
 impl Default for Precision {
@@ -36,6 +47,7 @@ impl Default for Precision {
             inch_denominator: 32,
             metric_step: Length::from_nm(500_000),
             metric_first: true,
+            decimal_mark: '.',
         }
     }
 }
@@ -88,7 +100,7 @@ impl Length {
         let rounded_inch = self.printed_inch(precision);
         let parts = round_to_inch_part(self, precision.inch_denominator);
         PrintedLength {
-            mm: decimal_mm(rounded_mm),
+            mm: decimal_mm(rounded_mm, precision.decimal_mark),
             inch: mixed_inches(parts, precision.inch_denominator, "-", "/"),
             inch_set: mixed_inches(parts, precision.inch_denominator, "\u{202f}", "\u{2044}"),
             mm_error: rounded_mm - self,
@@ -109,12 +121,12 @@ impl Length {
             "about "
         };
         let inches = mixed_inches(parts, 64, "-", "/");
-        format!("{} mm ({about}{inches} in)", decimal_mm(micrometres))
+        format!("{} mm ({about}{inches} in)", decimal_mm(micrometres, '.'))
     }
 }
 
 /// Millimetres with as many decimals as they have.
-fn decimal_mm(length: Length) -> String {
+fn decimal_mm(length: Length, mark: char) -> String {
     let sign = if length.nm() < 0 { "-" } else { "" };
     let nm = length.nm().unsigned_abs();
     let per_mm = NM_PER_MM.unsigned_abs();
@@ -123,7 +135,7 @@ fn decimal_mm(length: Length) -> String {
         return format!("{sign}{whole}");
     }
     let decimals = format!("{rest:06}");
-    format!("{sign}{whole}.{}", decimals.trim_end_matches('0'))
+    format!("{sign}{whole}{mark}{}", decimals.trim_end_matches('0'))
 }
 
 /// A count of parts of an inch as a whole number and a reduced fraction.

@@ -21,6 +21,7 @@ use leafwright::model::Overrides;
 use leafwright::rules::{self, Facts};
 use leafwright::source::Sources;
 use leafwright::text::Fonts;
+use leafwright::words::Words;
 use leafwright::{
     behaviour, build, caution, document, drawing, model, page, pdf, road, solid, stock, syntax,
 };
@@ -83,8 +84,13 @@ fn stages(name: &str, text: &str) -> (usize, Times) {
         drawing::views(&sound, &solids, &fonts)
     });
     let figures = timed(&mut times, "drawing", || {
-        let mut figures = drawing::draw(&sound, &solids, &fonts).figures;
-        figures.extend(drawing::cutting_layouts(&fonts, &made, &stock));
+        let mut figures = drawing::draw(&sound, &solids, &fonts, &Words::english()).figures;
+        figures.extend(drawing::cutting_layouts(
+            &fonts,
+            &made,
+            &stock,
+            &Words::english(),
+        ));
         figures
     });
     let composed = timed(&mut times, "document", || {

@@ -4,7 +4,9 @@ use leafwright::build::Paper;
 use leafwright::display::{Area, Face, Mark, PathPiece};
 use leafwright::document::tree::{Block, Document, Inline, ListMarker};
 use leafwright::page::{Pages, Placed, paginate, text_area};
+use leafwright::source::Span;
 use leafwright::text::Fonts;
+use leafwright::words::Catalogues;
 
 use super::sample::{document, drawing, heading, paragraph, text};
 
@@ -318,7 +320,7 @@ fn figures_shrink_to_fit_and_never_grow() {
 }
 
 #[test]
-fn a_german_document_is_numbered_in_german() {
+fn a_document_is_numbered_in_its_language() {
     let fonts = Fonts::shipped().unwrap();
     let mut document = plain(vec![
         lines(80),
@@ -331,7 +333,7 @@ fn a_german_document_is_numbered_in_german() {
             blocks: vec![paragraph("signal", "Danger de mort"), paragraph("", "…")],
         },
     ]);
-    document.language = "de-AT".to_owned();
+    document.words = Catalogues::shipped().words("de-AT", Span::default()).value;
     let pages = paginate(&document, &fonts, Paper::A4).value;
     let said = said(&pages);
     assert_eq!(find(&said, "Seite").text, "Seite\u{a0}2 von 2");

@@ -441,8 +441,8 @@ pub(super) fn document(fonts: &Fonts, steps: usize) -> Document {
         running: "Revision B, 2026-03-01".to_owned(),
         author: "Example Workshop".to_owned(),
         language: "en".to_owned(),
-        change_mark: String::new(),
         blocks,
         figures,
+        ..Document::default()
     }
 }

@@ -257,7 +257,7 @@ impl<'l> Laid<'l> {
         let own = self.setting;
         let [right, down] = self.ways();
         let [[x, y], [free_x, free_y]] = self.edges();
-        let [first, second] = own.grid.references.map(name);
+        let [first, second] = own.grid.references.map(|side| own.name(side));
         let fonts = own.lettering.fonts;
         let style = dimension();
         let cap = 2.4;
@@ -268,7 +268,7 @@ impl<'l> Laid<'l> {
             Anchor::End
         };
         let spot = Spot::new(x - right * PT_PER_MM, free_y + above * PT_PER_MM);
-        marks.push(text_mark(fonts, &style, anchor, spot, first));
+        marks.push(text_mark(fonts, &style, anchor, spot, &first));
         let anchor = if right > 0.0 {
             Anchor::End
         } else {
@@ -283,7 +283,7 @@ impl<'l> Laid<'l> {
             free_x - right * 1.5 * PT_PER_MM,
             y + down * below * PT_PER_MM,
         );
-        marks.push(text_mark(fonts, &style, anchor, spot, second));
+        marks.push(text_mark(fonts, &style, anchor, spot, &second));
     }
 
     /// The long side and the diagonal, with figures on leaders.
@@ -333,15 +333,6 @@ impl<'l> Laid<'l> {
 
 /// Half the height of a column's figures, in points, at the most.
 const STACK_PT: f64 = 18.0;
-
-/// What a reference edge is called in a drawing.
-fn name(side: Side) -> &'static str {
-    match side {
-        Side::Near => "near edge",
-        Side::Far => "far edge",
-        Side::Foot | Side::Head | Side::Back | Side::Face => side.word(),
-    }
-}
 
 /// A small count as a number to reckon with.
 #[expect(clippy::cast_precision_loss, reason = "counts of holes are small")]

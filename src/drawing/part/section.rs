@@ -139,7 +139,7 @@ pub(super) fn sections(
 ) -> Vec<Mark> {
     let lettering = Lettering {
         fonts: studio.fonts,
-        precision: studio.build.plan.precision,
+        precision: studio.precision(),
     };
     let blocks = cuts
         .iter()

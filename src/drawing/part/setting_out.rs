@@ -67,6 +67,7 @@ pub(in crate::drawing) fn setting_out_figures(
 
 /// A grid on its way to paper.
 pub(super) struct Setting<'s> {
+    studio: &'s Studio<'s>,
     pub(super) lettering: Lettering<'s>,
     pub(super) part: &'s Part,
     pub(super) holes: &'s Holes,
@@ -127,9 +128,10 @@ impl<'s> Setting<'s> {
             bounds.take(x, y);
         }
         (!outline.is_empty()).then_some(Self {
+            studio,
             lettering: Lettering {
                 fonts: studio.fonts,
-                precision: studio.build.plan.precision,
+                precision: studio.precision(),
             },
             part,
             holes,
@@ -140,6 +142,12 @@ impl<'s> Setting<'s> {
             outline,
             bounds,
         })
+    }
+
+    /// What a reference edge is called in a drawing.
+    pub(super) fn name(&self, side: Side) -> String {
+        let side = side.word().into();
+        self.studio.words.word("side", &[("side", side)])
     }
 
     fn figure(&self) -> Figure {
@@ -170,7 +178,7 @@ impl<'s> Setting<'s> {
         let size = self.bounds.size().map(|size| size * scale);
         let mut marks = Laid::new(self, sheet, size).marks();
         let area = area_around(&marks).unwrap_or_default();
-        let text = format!("Scale 1:{reduction}");
+        let text = self.studio.scale_line(reduction);
         let spot = Spot::new(area.x, area.y + area.height + 5.0 * PT_PER_MM);
         let style = second_dimension();
         let fonts = self.lettering.fonts;

@@ -135,7 +135,7 @@ impl<'d> Drafting<'d> {
         let [w, h] = main.bounds.size().map(|size| size * scale);
         let lettering = Lettering {
             fonts: self.studio.fonts,
-            precision: self.studio.build.plan.precision,
+            precision: self.studio.precision(),
         };
         let gap = GAP_MM * PT_PER_MM;
         let mut sheets = vec![(main, sheet)];
@@ -358,13 +358,17 @@ impl<'d> Drafting<'d> {
     /// The scale, and how the views stand to each other where there are several.
     fn put_scale(&self, reduction: u32, top: f64, marks: &mut Vec<Mark>) {
         let middle = top + symbol::HEIGHT / 2.0;
-        let mut text = format!("Scale 1:{reduction}");
+        let mut text = self.studio.scale_line(reduction);
         if self.seen.len() == 1 {
             let size = extent(self.part, PartAxis::Thickness).size();
-            let printed = size.printed(self.studio.build.plan.precision);
-            text = format!(
-                "{text}, {} thick",
-                printed.both(self.studio.build.plan.precision)
+            let printed = size.printed(self.studio.precision());
+            let thick = printed.both(self.studio.precision());
+            text = self.studio.words.word(
+                "drawing-scale-thick",
+                &[
+                    ("scale", format!("1:{reduction}").into()),
+                    ("thickness", thick.into()),
+                ],
             );
         } else {
             marks.extend(symbol(

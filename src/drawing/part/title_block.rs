@@ -3,7 +3,6 @@
 
 use super::super::compose::{Studio, WIDTH_MM};
 use super::super::pens::{MEDIUM_MM, THIN_MM, line};
-use super::super::words;
 use crate::build::Part;
 use crate::display::{Area, Ends, Face, Mark, PT_PER_MM, Path, Spot, Tone};
 use crate::text::{Anchor, Fonts, TextStyle, shape_line, text_mark};
@@ -19,7 +18,7 @@ pub(super) const HEIGHT: f64 = 2.0 * ROW_MM * PT_PER_MM;
 pub(super) const WIDTH: f64 = BLOCK_MM * PT_PER_MM;
 
 /// What a field is, what it says and its share of the width.
-type Field = (&'static str, String, f64);
+type Field = (String, String, f64);
 
 /// The block, its upper left corner at `corner`; `sheet` is the drawing's number among all.
 pub(super) fn title_block(
@@ -32,33 +31,38 @@ pub(super) fn title_block(
     let revision = plan.revisions.first();
     let [number, count] = sheet;
     let said = |text: &str| text.to_owned();
+    let word = |id: &str| studio.words.word(id, &[]);
     let rows: [Vec<Field>; 2] = [
         vec![
-            (words::OWNER, said(&plan.author), 2.4),
-            (words::DOCUMENT_TYPE, said(words::PART_DRAWING), 1.6),
-            (words::TITLE, part.title.clone(), 3.0),
+            (word("drawing-owner"), said(&plan.author), 2.4),
             (
-                words::IDENTIFICATION,
+                word("drawing-document-type"),
+                word("drawing-part-drawing"),
+                1.6,
+            ),
+            (word("drawing-title"), part.title.clone(), 3.0),
+            (
+                word("drawing-identification"),
                 format!("{} \u{2013} {}", plan.title, part.label),
                 3.0,
             ),
         ],
         vec![
-            (words::CREATED_BY, said(&plan.author), 2.4),
+            (word("drawing-created-by"), said(&plan.author), 2.4),
             // For whoever lets it go into the shop to sign.
-            (words::APPROVED_BY, String::new(), 2.6),
+            (word("drawing-approved-by"), String::new(), 2.6),
             (
-                words::REVISION,
+                word("drawing-revision"),
                 revision.map_or_else(String::new, |revision| revision.mark.clone()),
                 1.0,
             ),
             (
-                words::DATE_OF_ISSUE,
-                revision.map_or_else(String::new, |revision| revision.date.clone()),
+                word("drawing-date-of-issue"),
+                revision.map_or_else(String::new, |revision| studio.words.date(&revision.date)),
                 2.2,
             ),
             (
-                words::SHEET,
+                word("drawing-sheet"),
                 format!("{number}\u{2009}/\u{2009}{count}"),
                 1.8,
             ),

@@ -16,6 +16,7 @@ use std::collections::BTreeMap;
 
 use crate::caution::{Sign, SignKind};
 use crate::display::{Figure, Mark, PT_PER_MM, Pen, Tone};
+use crate::words::Words;
 
 use outer::Outer;
 use shapes::{FRAME, Ink, Piece};
@@ -23,10 +24,12 @@ use shapes::{FRAME, Ink, Piece};
 /// Width and height of a sign's figure, in points.
 const SIZE: f64 = 12.0 * PT_PER_MM;
 
-/// The symbol of every sign, by the name of its figure.
-pub fn signs() -> BTreeMap<String, Figure> {
+/// The symbol of every sign, by the name of its figure; what it means is told in the words of a language.
+pub fn signs(words: &Words) -> BTreeMap<String, Figure> {
     let signs = Sign::ALL.iter();
-    signs.map(|sign| (sign.figure(), figure(*sign))).collect()
+    signs
+        .map(|sign| (sign.figure(), figure(*sign, words)))
+        .collect()
 }
 
 /// The pictogram of a sign.
@@ -50,7 +53,7 @@ fn pieces(sign: Sign) -> impl Iterator<Item = &'static Piece> {
     below.iter().chain(pictogram(sign)).chain(above)
 }
 
-fn figure(sign: Sign) -> Figure {
+fn figure(sign: Sign, words: &Words) -> Figure {
     // A full disc is black; the other signs are drawn in black.
     let (ground, drawn) = match sign.kind() {
         SignKind::Mandatory => (Tone::BLACK, Tone::WHITE),
@@ -79,7 +82,13 @@ fn figure(sign: Sign) -> Figure {
         width: SIZE,
         height: SIZE,
         marks: marks.collect(),
-        alternative: format!("Safety sign {}: {}", sign.code(), sign.meaning()),
+        alternative: words.word(
+            "drawing-sign",
+            &[
+                ("code", sign.code().into()),
+                ("meaning", words.word(&sign.figure(), &[]).into()),
+            ],
+        ),
         to_scale: false,
     }
 }

@@ -4,6 +4,7 @@ use super::shapes::{FRAME, Piece};
 use super::{SIZE, pictogram, pieces, signs};
 use crate::caution::{Sign, SignKind};
 use crate::display::{PT_PER_MM, Spot};
+use crate::words::Words;
 
 /// Calls `take` with the outermost spots of a piece and how far its ink reaches beyond them.
 fn each_extreme(piece: &Piece, mut take: impl FnMut(Spot, f64)) {
@@ -16,12 +17,17 @@ fn each_extreme(piece: &Piece, mut take: impl FnMut(Spot, f64)) {
 
 #[test]
 fn every_sign_has_a_symbol() {
-    let signs = signs();
+    let signs = signs(&Words::english());
     assert_eq!(signs.len(), Sign::ALL.len());
     for sign in Sign::ALL {
         let figure = signs.get(&sign.figure()).unwrap();
         assert!(figure.marks.len() > pictogram(*sign).len() && !pictogram(*sign).is_empty());
-        assert!(figure.alternative.contains(sign.meaning()));
+        assert!(
+            figure
+                .alternative
+                .starts_with(&format!("Safety sign {}: ", sign.code()))
+        );
+        assert!(!figure.alternative.ends_with(&sign.figure()));
         assert!((figure.width - SIZE).abs() + (figure.height - SIZE).abs() < 1e-9);
     }
 }

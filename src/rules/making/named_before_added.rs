@@ -56,6 +56,7 @@ pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
                 WordingPiece::Plain(_)
                 | WordingPiece::Length(_)
                 | WordingPiece::Value(_)
+                | WordingPiece::Message(_)
                 | WordingPiece::Whole(..) => continue,
             };
             let comes = facts.build.placed.iter().filter(|one| one.part == part);

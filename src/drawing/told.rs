@@ -6,18 +6,6 @@ use super::explode::Move;
 use crate::build::{Build, PlacedId, Step};
 use crate::geometry::{Direction, Interval};
 
-// Fields of a title block (ISO 7200).
-pub(super) const OWNER: &str = "Legal owner";
-pub(super) const DOCUMENT_TYPE: &str = "Document type";
-pub(super) const PART_DRAWING: &str = "Part drawing";
-pub(super) const TITLE: &str = "Title";
-pub(super) const IDENTIFICATION: &str = "Identification";
-pub(super) const CREATED_BY: &str = "Created by";
-pub(super) const APPROVED_BY: &str = "Approved by";
-pub(super) const REVISION: &str = "Rev.";
-pub(super) const DATE_OF_ISSUE: &str = "Date of issue";
-pub(super) const SHEET: &str = "Sheet";
-
 /// The whole with its size.
 fn size(build: &Build) -> String {
     build.overall.map_or_else(String::new, |overall| {
