@@ -175,9 +175,17 @@ fn a_mitre_reaches_to_the_outside_and_carries_its_splines() {
     ));
     let build = build(&checked);
     assert_eq!(size(build, "low")[0], 312.0);
-    // Each loses half of the corner, 12 x 12 x 200.
-    assert_eq!(volume(&checked, "low"), 300 * 200 * 12 + 12 * 12 * 200 / 2);
-    assert_eq!(volume(&checked, "left"), 300 * 200 * 12 - 12 * 12 * 200 / 2);
+    // Each loses half of the corner, 12 x 12 x 200, and a slot 4 wide and half a millimetre deeper than half
+    // of the spline.
+    let slot = 4 * (16 + 1) / 2 * 200;
+    assert_eq!(
+        volume(&checked, "low"),
+        300 * 200 * 12 + 12 * 12 * 200 / 2 - slot
+    );
+    assert_eq!(
+        volume(&checked, "left"),
+        300 * 200 * 12 - 12 * 12 * 200 / 2 - slot
+    );
     assert_eq!(build.joints[0].fasteners.len(), 2);
     // The slant of 12 by 12 along 200.
     let slant = 12.0 * 2.0_f64.sqrt() * 200.0 / 100.0;

@@ -10,7 +10,8 @@ use crate::geometry::{
     Contour, ContourPiece, Handedness, Interval, Orientation, PartAxis, PlanePoint, Side,
 };
 use crate::model::{
-    Feature, FeatureShape, GridPattern, Holes, Pocket, PocketScrewHole, Slope, Tenon, plane_axes,
+    Feature, FeatureShape, GridPattern, Holes, Pocket, PocketScrewHole, Slope, SplineSlot, Tenon,
+    plane_axes,
 };
 use crate::units::Length;
 
@@ -187,6 +188,11 @@ fn flipped_shape(shape: &FeatureShape, flip: Flip, size: [Length; 3]) -> Feature
             })
         }
         FeatureShape::Slope(slope) => FeatureShape::Slope(flipped_slope(slope, flip, size)),
+        FeatureShape::SplineSlot(slot) => FeatureShape::SplineSlot(SplineSlot {
+            slope: flipped_slope(&slot.slope, flip, size),
+            along: flipped_stretch(slot.along, slot.axis(), flip, size),
+            ..*slot
+        }),
         FeatureShape::Tenon(tenon) => FeatureShape::Tenon(Tenon {
             end: flip.side(tenon.end),
             along: flipped_stretch(tenon.along, PartAxis::Length, flip, size),
@@ -265,6 +271,7 @@ fn comparable(mut shape: FeatureShape) -> FeatureShape {
         | FeatureShape::Outline(_)
         | FeatureShape::PocketScrewHole(_)
         | FeatureShape::Slope(_)
+        | FeatureShape::SplineSlot(_)
         | FeatureShape::Tenon(_) => {}
     }
     shape

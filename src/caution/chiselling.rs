@@ -19,6 +19,7 @@ fn is_pared(shape: &FeatureShape) -> bool {
         | FeatureShape::Arris { .. }
         | FeatureShape::PocketScrewHole(_)
         | FeatureShape::Slope(_)
+        | FeatureShape::SplineSlot(_)
         | FeatureShape::Outline(_) => false,
     }
 }

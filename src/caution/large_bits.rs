@@ -24,6 +24,7 @@ fn bore(shape: &FeatureShape) -> Option<Length> {
         | FeatureShape::Arris { .. }
         | FeatureShape::PocketScrewHole(_)
         | FeatureShape::Slope(_)
+        | FeatureShape::SplineSlot(_)
         | FeatureShape::Tenon(_) => None,
     }
 }

@@ -270,6 +270,8 @@ fn shaping(shape: &FeatureShape) -> Vec<Needed> {
             SlopeKind::Mitre | SlopeKind::Bevel => vec![Needed::AngledSaw],
             SlopeKind::Taper => vec![Needed::CurveSaw, Needed::Planer],
         },
+        // The jig comes with the joint.
+        FeatureShape::SplineSlot(_) => Vec::new(),
         FeatureShape::Tenon(_) => vec![Needed::TenonSaw, Needed::Chisel],
         FeatureShape::PocketScrewHole(hole) => {
             vec![

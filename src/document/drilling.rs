@@ -134,6 +134,7 @@ fn drill(schedule: &mut Schedule, index: usize, part: &Part) {
             | FeatureShape::Notch { .. }
             | FeatureShape::Arris { .. }
             | FeatureShape::Slope(_)
+            | FeatureShape::SplineSlot(_)
             | FeatureShape::Tenon(_)
             | FeatureShape::Outline(_) => {}
         }

@@ -8,7 +8,9 @@ use crate::build::Part;
 use crate::drawing::setting_out_names;
 use crate::geometry::region::contour_ring;
 use crate::geometry::{Contour, ContourPiece, Interval, PartAxis, PlanePoint, Side};
-use crate::model::{ArrisForm, Feature, FeatureShape, Holes, Pocket, PocketKind, Slope, SlopeKind};
+use crate::model::{
+    ArrisForm, Feature, FeatureShape, Holes, Pocket, PocketKind, Slope, SlopeKind, SplineSlot,
+};
 use crate::units::Length;
 
 /// A part that has a drawing.
@@ -48,6 +50,8 @@ struct Cut {
     mouth_depth: Option<Measure>,
     /// The angle of a slope, in degrees.
     angle: Option<String>,
+    /// From the inner edge of a slanting face to the middle of the slot in it.
+    inner: Option<Measure>,
     /// The sides that places are measured from.
     from: Vec<&'static str>,
     places: Vec<Place>,
@@ -225,6 +229,7 @@ fn cut(facts: &Facts, part: &Part, feature: &Feature) -> Option<Cut> {
             }
         }
         FeatureShape::Slope(slope) => slope_cut(facts, slope),
+        FeatureShape::SplineSlot(slot) => spline_slot_cut(facts, part, slot),
         FeatureShape::Tenon(tenon) => Cut {
             kind: "tenon",
             sides: vec![tenon.end.word()],
@@ -252,6 +257,26 @@ fn slope_cut(facts: &Facts, slope: &Slope) -> Cut {
         across: Some(facts.measure(slope.inset)),
         long: taper.then(|| facts.measure(slope.run)),
         angle: Some(slope.printed_degrees()),
+        ..Cut::default()
+    }
+}
+
+fn spline_slot_cut(facts: &Facts, part: &Part, slot: &SplineSlot) -> Cut {
+    let up = slot.runs_up();
+    let (thick, run) = if up {
+        (slot.along, slot.across)
+    } else {
+        (slot.across, slot.along)
+    };
+    let stopped = !up && run != extent(part, slot.axis());
+    Cut {
+        kind: "spline-slot",
+        sides: vec![slot.slope.side.word()],
+        count: 1,
+        across: Some(facts.fine_measure(thick.size())),
+        long: stopped.then(|| facts.measure(run.size())),
+        depth: Some(facts.measure(slot.depth)),
+        inner: (!up).then(|| facts.measure(thick.middle())),
         ..Cut::default()
     }
 }
@@ -339,6 +364,7 @@ fn outline(facts: &Facts, part: &Part) -> Vec<Corner> {
             | FeatureShape::Arris { .. }
             | FeatureShape::PocketScrewHole(_)
             | FeatureShape::Slope(_)
+            | FeatureShape::SplineSlot(_)
             | FeatureShape::Tenon(_) => None,
         });
     let Some(contour) = contour else {

@@ -58,7 +58,7 @@ pub use material::{
 pub use overrides::Overrides;
 pub use part::{
     ArrisForm, Band, Feature, FeatureShape, GridPattern, HolePurpose, Holes, PartDesign, PartId,
-    Pocket, PocketKind, PocketScrewHole, Slope, SlopeKind, Tenon,
+    Pocket, PocketKind, PocketScrewHole, Slope, SlopeKind, SplineSlot, Tenon,
 };
 pub use place::{PlacedId, Placement};
 pub use require::Requirement;

@@ -9,7 +9,7 @@ use serde::Serialize;
 
 use super::hardware::HardwareId;
 use super::material::MaterialId;
-use crate::geometry::{Contour, Interval, PlanePoint, Side};
+use crate::geometry::{Contour, Interval, PartAxis, PlanePoint, Side};
 use crate::source::Span;
 use crate::units::Length;
 
@@ -101,6 +101,8 @@ pub enum FeatureShape {
     PocketScrewHole(PocketScrewHole),
     /// An end or an edge that is not square: mitred, bevelled or tapered.
     Slope(Slope),
+    /// A slot for a spline in the slanting face of a mitre.
+    SplineSlot(SplineSlot),
     /// An end cut back to a tenon.
     Tenon(Tenon),
 }
@@ -153,6 +155,66 @@ impl Slope {
     /// The side on which nothing is taken off.
     pub fn long(&self) -> Side {
         self.deep.opposite()
+    }
+}
+
+/// A slot for a spline, square to the slanting face that a slope leaves.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct SplineSlot {
+    /// The cut whose face it is sunk into.
+    pub slope: Slope,
+    /// Up the slanting face, from its inner edge: where the slope is the deepest.
+    pub across: Interval,
+    /// Along the axis that the slope does not lean over.
+    pub along: Interval,
+    /// Square to the slanting face.
+    pub depth: Length,
+}
+
+impl SplineSlot {
+    /// The axis that the slope does not lean over.
+    pub fn axis(&self) -> PartAxis {
+        let leaning = [self.slope.side.axis(), self.slope.deep.axis()];
+        PartAxis::ALL
+            .into_iter()
+            .find(|axis| !leaning.contains(axis))
+            .unwrap_or(PartAxis::Width)
+    }
+
+    /// True where it runs up the whole slanting face, as in the mitres of a frame.
+    pub fn runs_up(&self) -> bool {
+        let slant = libm::hypot(self.slope.inset.mm(), self.slope.run.mm());
+        self.across.size().mm() > slant - 0.001
+    }
+
+    /// A point of the part's frame in millimetres: `up` the slanting face from its inner edge, `along` the
+    /// axis that it does not lean over, `deep` in the wood.
+    pub fn point_mm(&self, up: f64, along: f64, deep: f64) -> [f64; 3] {
+        let slope = &self.slope;
+        let (inset, run) = (slope.inset.mm(), slope.run.mm());
+        let slant = libm::hypot(inset, run).max(f64::MIN_POSITIVE);
+        let (across_side, across_deep) = (inset / slant, run / slant);
+        let inner = slope.side.inward(slope.level, slope.inset).mm();
+        // Up the face it nears `side` and leaves `deep`; into the wood it leaves both.
+        let outward = |side: Side| if side.is_high() { 1.0 } else { -1.0 };
+        let mut point = [along; 3];
+        let places = [
+            (
+                slope.side,
+                inner + outward(slope.side) * (up * across_side - deep * across_deep),
+            ),
+            (
+                slope.deep,
+                slope.deep_level.mm()
+                    - outward(slope.deep) * (up * across_deep + deep * across_side),
+            ),
+        ];
+        for (side, value) in places {
+            if let Some(slot) = point.get_mut(side.axis().index()) {
+                *slot = value;
+            }
+        }
+        point
     }
 }
 

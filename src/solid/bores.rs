@@ -102,6 +102,7 @@ fn bores_of(part: &Part, stack: &Stack, side: Side, detail: Detail) -> Vec<Bore>
             | FeatureShape::Arris { .. }
             | FeatureShape::PocketScrewHole(_)
             | FeatureShape::Slope(_)
+            | FeatureShape::SplineSlot(_)
             | FeatureShape::Tenon(_) => {}
         }
     }

@@ -1,13 +1,14 @@
 //! Features that cannot be made as they are described.
 
 use super::findings::{CUT_TOO_DEEP, FEATURE_OUTSIDE, HOLE_BREAKS_EDGE, OUTLINE_CROSSES};
+use super::spline_slot::left_over;
 use super::stack::{extent_along, other_axes};
 use crate::build::Part;
 use crate::finding::{Finding, Findings};
 use crate::geometry::region::contour_ring;
 use crate::geometry::{BoundaryEdge, Contour, Interval, PlanePoint};
 use crate::model::{
-    Feature, FeatureShape, HolePurpose, Holes, Pocket, PocketKind, Slope, SlopeKind,
+    Feature, FeatureShape, HolePurpose, Holes, Pocket, PocketKind, Slope, SlopeKind, SplineSlot,
 };
 use crate::source::Span;
 use crate::units::Length;
@@ -32,6 +33,7 @@ pub(super) fn check(part: &Part) -> Findings {
             }
             FeatureShape::Outline(contour) => check_outline(part, contour, feature, findings),
             FeatureShape::Slope(slope) => check_slope(part, slope, feature, findings),
+            FeatureShape::SplineSlot(slot) => check_spline_slot(part, slot, feature, findings),
             FeatureShape::Tenon(_)
             | FeatureShape::Arris { .. }
             | FeatureShape::PocketScrewHole(_) => {}
@@ -218,6 +220,24 @@ fn check_slope(part: &Part, slope: &Slope, feature: &Feature, findings: &mut Fin
                 .remedy("let it run out within the part; leave `over` out for its whole length"),
         );
     }
+}
+
+/// A slot for a spline leaves wood between itself and the other sides.
+fn check_spline_slot(part: &Part, slot: &SplineSlot, feature: &Feature, findings: &mut Findings) {
+    let Some(left) = left_over(part, slot).filter(|left| !left.is_positive()) else {
+        return;
+    };
+    let message = format!(
+        "the slot for a spline at the {} of \u{201c}{}\u{201d} comes through",
+        slot.slope.side.word(),
+        part.title
+    );
+    findings.push(
+        Finding::new(&CUT_TOO_DEEP, feature.span, message)
+            .figure("depth of the slot", slot.depth)
+            .figure("how far it comes through", -left)
+            .remedy("use a narrower or a thinner spline, or thicker stock"),
+    );
 }
 
 fn check_outline(part: &Part, contour: &Contour, feature: &Feature, findings: &mut Findings) {

@@ -15,7 +15,7 @@ pub(super) struct Plane {
 }
 
 /// Edges between faces that turn less than this are facets: the cosine of 16 degrees.
-const FACET_COSINE: f64 = 0.961;
+pub(super) const FACET_COSINE: f64 = 0.961;
 /// Points this near, in nanometres, are one.
 const NEAR: f64 = 2_000.0;
 

@@ -7,7 +7,7 @@ use super::samples::{at, holes, mm, part, pocket, span};
 use super::tests::{AROUND, BLOCK, block, check, found, solid};
 use crate::build::Part;
 use crate::geometry::{Interval, Side};
-use crate::model::{ArrisForm, FeatureShape, PocketKind, Slope, SlopeKind, Tenon};
+use crate::model::{ArrisForm, FeatureShape, PocketKind, Slope, SlopeKind, SplineSlot, Tenon};
 
 /// A slope of the block of 200 by 100 by 20 mm.
 pub(super) fn slope(kind: SlopeKind, side: Side, deep: Side, inset: f64, run: f64) -> FeatureShape {
@@ -28,6 +28,72 @@ pub(super) fn slope(kind: SlopeKind, side: Side, deep: Side, inset: f64, run: f6
 
 fn mitre(inset: f64) -> FeatureShape {
     slope(SlopeKind::Mitre, Side::Head, Side::Far, inset, 100.0)
+}
+
+/// The block with a slope and a slot in its slanting face.
+fn slotted(cut: FeatureShape, [across, along]: [Interval; 2], depth: f64) -> Part {
+    let FeatureShape::Slope(slope) = cut else {
+        return block(cut);
+    };
+    let depth = mm(depth);
+    let slot = SplineSlot {
+        slope,
+        across,
+        along,
+        depth,
+    };
+    block(cut).cut(FeatureShape::SplineSlot(slot))
+}
+
+#[test]
+fn a_slot_along_a_bevelled_end_is_a_block() {
+    // 45 degrees through 20 mm; 4 wide, 9 deep, a third of the slant from the inner edge.
+    let bevel = || slope(SlopeKind::Bevel, Side::Head, Side::Back, 20.0, 20.0);
+    let slant = 20.0 * SQRT_2;
+    let (volume, around) = (
+        BLOCK - 20_000.0,
+        AROUND - 2_000.0 - 2.0 * 200.0 - 2_000.0 + slant * 100.0,
+    );
+    check(block(bevel()), volume, around);
+    let third = slant / 3.0;
+    let through = slotted(
+        bevel(),
+        [span(third - 2.0, third + 2.0), span(0.0, 100.0)],
+        9.0,
+    );
+    // Two walls more, and the slot’s section gone from both edges.
+    check(
+        through,
+        volume - 4.0 * 9.0 * 100.0,
+        around + 2.0 * 9.0 * 100.0 - 2.0 * 4.0 * 9.0,
+    );
+    let stopped = slotted(
+        bevel(),
+        [span(third - 2.0, third + 2.0), span(30.0, 70.0)],
+        9.0,
+    );
+    check(
+        stopped,
+        volume - 4.0 * 9.0 * 40.0,
+        around + 2.0 * 9.0 * 40.0 + 2.0 * 4.0 * 9.0,
+    );
+}
+
+#[test]
+fn a_slot_up_a_frames_mitre_leaves_by_both_edges() {
+    let slant = 100.0 * SQRT_2;
+    let (volume, around) = (
+        BLOCK - 100_000.0,
+        AROUND - 10_000.0 - 2_000.0 - 2_000.0 + slant * 20.0,
+    );
+    // 4 of the 20 thick, 10 deep square to the slant: a parallelogram over the width of 100.
+    let section = 100.0 * 10.0 * SQRT_2;
+    check(
+        slotted(mitre(100.0), [span(0.0, slant), span(8.0, 12.0)], 10.0),
+        volume - section * 4.0,
+        // Two walls more; its floor is as large as its mouth; both edges lose 10 by the root of 2.
+        around + 2.0 * section - 2.0 * 10.0 * SQRT_2 * 4.0,
+    );
 }
 
 /// The centre of mass, against volumes with known centres.

@@ -7,6 +7,7 @@ use super::measures::Measures;
 use super::plane_faces::join_strips;
 use super::pocket_hole;
 use super::slope;
+use super::spline_slot;
 use super::stack::{Stack, extent_along, other_axes, sunk};
 use super::tenon;
 use super::types::Shell;
@@ -90,6 +91,7 @@ pub(super) fn shell(part: &Part, stack: &Stack, detail: Detail) -> (Shell, Measu
     }
     arris::break_arrises(part, stack, &mut shell, &mut measures);
     slope::cut_slopes(part, &mut shell, &mut measures);
+    spline_slot::carve_slots(part, &mut shell, &mut measures);
     (shell, measures)
 }
 
@@ -167,7 +169,8 @@ fn cutters(part: &Part, stack: &Stack, detail: Detail) -> Vec<Cutter> {
             FeatureShape::Tenon(tenon) => tenon::shoulders(tenon, stack, &mut cutters),
             FeatureShape::Outline(_)
             | FeatureShape::PocketScrewHole(_)
-            | FeatureShape::Slope(_) => {}
+            | FeatureShape::Slope(_)
+            | FeatureShape::SplineSlot(_) => {}
         }
     }
     cutters

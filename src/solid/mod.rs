@@ -30,6 +30,7 @@ pub(crate) mod samples;
 mod section;
 mod side_areas;
 mod slope;
+mod spline_slot;
 mod stack;
 mod tenon;
 #[cfg(test)]

@@ -25,7 +25,9 @@ pub(super) fn check(part: &Part, stack: &Stack, measures: &Measures, findings: &
         | FeatureShape::Slope(_)
         | FeatureShape::Tenon(_) => true,
         FeatureShape::Holes(holes) => holes.positions.len() > 1,
-        FeatureShape::Arris { .. } | FeatureShape::PocketScrewHole(_) => false,
+        FeatureShape::Arris { .. }
+        | FeatureShape::PocketScrewHole(_)
+        | FeatureShape::SplineSlot(_) => false,
     };
     // The last of the features that can part a piece stands for all.
     let Some(last) = part.features.iter().rev().find(|f| cuts(&f.shape)) else {
@@ -95,6 +97,7 @@ fn of(part: &Part, stack: &Stack, layers: &[Layer]) -> Vec<Piece> {
             | FeatureShape::Outline(_)
             | FeatureShape::Arris { .. }
             | FeatureShape::PocketScrewHole(_)
+            | FeatureShape::SplineSlot(_)
             | FeatureShape::Tenon(_) => None,
         })
         .collect();

@@ -326,6 +326,8 @@ parts-end-cut = { $kind ->
    *[bevel] Schrägschnitt
 } an der { $side }, { $angle } gegenüber dem rechten Winkel, volles Maß an der { $long }
 parts-taper = Verjüngung der { $side }, am stärksten an der { $most }, { $angle }
+parts-spline-slot = Nut für eine Feder in der Schräge der { $side }, Mitte { $inner } von deren innerer Kante
+parts-spline-slot-frame = Nut für eine Feder längs der Schräge der { $side }, in der Mitte der Dicke
 parts-tenon = Zapfen in der Mitte der { $side }, { $length } lang
 parts-cuts = { $kind ->
     [hole] { $count ->

@@ -328,6 +328,8 @@ parts-end-cut = { $kind ->
    *[bevel] bevel
 } at the { $side }, { $angle } from square, long at the { $long }
 parts-taper = taper of the { $side }, most at the { $most }, { $angle }
+parts-spline-slot = slot for a spline in the slant of the { $side }, middle { $inner } from its inner edge
+parts-spline-slot-frame = slot for a spline along the slant of the { $side }, in the middle of the thickness
 parts-tenon = tenon in the middle of the { $side }, { $length } long
 parts-cuts = { $kind ->
     [hole] { $count ->

@@ -334,6 +334,8 @@ parts-end-cut = { $kind ->
    *[bevel] coupe en biseau
 } sur { $side }, { $angle } par rapport à l’équerre, côté long : { $long }
 parts-taper = coupe fuselée sur { $side }, la plus forte vers { $most }, { $angle }
+parts-spline-slot = rainure pour fausse languette dans la pente de { $side }, milieu à { $inner } de son arête intérieure
+parts-spline-slot-frame = rainure pour fausse languette sur toute la pente de { $side }, au milieu de l’épaisseur
 parts-tenon = tenon centré sur { $side }, longueur { $length }
 parts-cuts = { $kind ->
     [hole] { $count ->

@@ -158,6 +158,7 @@ fn blind_features(part: &Part) -> Vec<Blind> {
             | FeatureShape::Arris { .. }
             | FeatureShape::PocketScrewHole(_)
             | FeatureShape::Slope(_)
+            | FeatureShape::SplineSlot(_)
             | FeatureShape::Tenon(_) => {}
         }
     }

@@ -111,6 +111,7 @@ fn outline(part: &Part, side: Side) -> Region {
             | FeatureShape::Arris { .. }
             | FeatureShape::PocketScrewHole(_)
             | FeatureShape::Slope(_)
+            | FeatureShape::SplineSlot(_)
             | FeatureShape::Tenon(_) => {}
         }
     }

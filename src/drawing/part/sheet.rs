@@ -473,6 +473,7 @@ fn sizes(part: &Part, axis: PartAxis, most: usize) -> Vec<Length> {
             FeatureShape::Tenon(_) => {}
             FeatureShape::Holes(_)
             | FeatureShape::Arris { .. }
+            | FeatureShape::SplineSlot(_)
             | FeatureShape::PocketScrewHole(_) => {}
         }
     }

@@ -143,6 +143,11 @@ pub(super) fn place_of(part: &Part, feature: &Feature) -> Option<WorldPoint> {
                 slope.deep.inward(slope.deep_level, slope.run.half()),
             );
         }
+        FeatureShape::SplineSlot(slot) => {
+            let (up, along) = (slot.across.middle().mm(), slot.along.middle().mm());
+            let [x, y, z] = slot.point_mm(up, along, slot.depth.mm() / 2.0);
+            return Some([x, y, z].map(|mm| mm * 1000.0));
+        }
         FeatureShape::Tenon(tenon) => {
             set(PartAxis::Length, tenon.along.middle());
             set(PartAxis::Width, tenon.width.middle());

@@ -58,12 +58,21 @@ pub(super) fn opens_on(feature: &Feature) -> Option<Side> {
         | FeatureShape::Outline(_)
         | FeatureShape::Arris { .. }
         | FeatureShape::Slope(_)
+        | FeatureShape::SplineSlot(_)
         | FeatureShape::Tenon(_) => None,
     }
 }
 
 /// The axis along which a view shows a feature best; none where the main view does.
 pub(super) fn looked_along(feature: &Feature) -> Option<PartAxis> {
+    if let FeatureShape::SplineSlot(slot) = &feature.shape {
+        // Up a frame's mitre it is seen from the end; along a case's in the profile of the mitre.
+        return Some(if slot.runs_up() {
+            slot.slope.side.axis()
+        } else {
+            slot.axis()
+        });
+    }
     if let FeatureShape::Slope(slope) = &feature.shape {
         let axes = [slope.side.axis(), slope.deep.axis()];
         return PartAxis::ALL.into_iter().find(|axis| !axes.contains(axis));
@@ -98,6 +107,7 @@ fn is_seen_on(part: &Part, feature: &Feature, side: Side) -> bool {
         FeatureShape::Slope(slope) => {
             slope.side.axis() != side.axis() && slope.deep.axis() != side.axis()
         }
+        FeatureShape::SplineSlot(slot) => side.axis() == slot.axis(),
         // Its cheeks are seen from an edge.
         FeatureShape::Tenon(_) => side.axis() == PartAxis::Width,
         FeatureShape::Holes(_)

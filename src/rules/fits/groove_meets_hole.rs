@@ -58,6 +58,7 @@ pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
                 | FeatureShape::Arris { .. }
                 | FeatureShape::PocketScrewHole(_)
                 | FeatureShape::Slope(_)
+                | FeatureShape::SplineSlot(_)
                 | FeatureShape::Tenon(_) => None,
             });
         for (feature, pocket) in pockets {

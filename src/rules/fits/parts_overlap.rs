@@ -136,7 +136,7 @@ fn makes_room(part: &Part, piece: &PlacedPart, shared: &[Interval; 3]) -> bool {
         // Whether a curved outline leaves the place free is a question to its solid.
         FeatureShape::Outline(_) => true,
         // What slopes leave free is measured for both parts together.
-        FeatureShape::Slope(_) => false,
+        FeatureShape::Slope(_) | FeatureShape::SplineSlot(_) => false,
         FeatureShape::Tenon(tenon) => {
             let [length, width, thickness] = own;
             // Beside the tenon: past the shoulder, and clear of it across or through.

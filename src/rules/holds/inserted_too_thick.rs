@@ -104,6 +104,7 @@ fn thickness(build: &Build, joint: &Joint) -> Option<Length> {
                     | FeatureShape::Arris { .. }
                     | FeatureShape::PocketScrewHole(_)
                     | FeatureShape::Slope(_)
+                    | FeatureShape::SplineSlot(_)
                     | FeatureShape::Tenon(_) => None,
                 })
         }

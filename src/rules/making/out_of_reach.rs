@@ -56,6 +56,7 @@ pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
                 | FeatureShape::Arris { .. }
                 | FeatureShape::PocketScrewHole(_)
                 | FeatureShape::Slope(_)
+                | FeatureShape::SplineSlot(_)
                 | FeatureShape::Tenon(_) => continue,
             };
             if depth <= width * times {
