@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 use rayon::iter::{IntoParallelRefIterator, ParallelIterator};
 
 use crate::behaviour::{self, Behaviour};
-use crate::build::{self, Build, Paper};
+use crate::build::{self, Build};
 use crate::caution::{self, Cautions};
 use crate::display::Figure;
 use crate::document::{self, Stages, Templates, tree::Document};
@@ -24,6 +24,7 @@ use crate::source::{FileId, Sources};
 use crate::stock::{self, Stock};
 use crate::syntax::{self, Forest};
 use crate::text::Fonts;
+use crate::web;
 use crate::words::Words;
 
 /// A source that was read, worked out and checked; sound where no error was found.
@@ -117,7 +118,7 @@ pub fn check_choices(sources: &Sources, file: FileId, overrides: &Overrides) -> 
 }
 
 /// Codes of what is declared or allowed and not needed.
-const UNNEEDED: [&str; 2] = ["R002", "R004"];
+const UNNEEDED: [&str; 3] = ["R002", "R004", "R008"];
 
 fn is_among(finding: &Finding, others: &Findings) -> bool {
     others.iter().any(|other| {
@@ -277,6 +278,7 @@ pub fn compose(
     let build = sound.build();
     let stages = Stages {
         build,
+        solids: &checked.solids,
         stock: &checked.stock,
         cautions: &checked.cautions,
         loads: &checked.loads,
@@ -310,10 +312,10 @@ pub fn compose_since(
     }
 }
 
-/// The pages of a document as a PDF.
-pub fn print(document: &Document, build: &Build, fonts: &Fonts, paper: Paper) -> Outcome<Vec<u8>> {
+/// The pages of a document as a PDF, on the paper of its plan.
+pub fn print(document: &Document, build: &Build, fonts: &Fonts) -> Outcome<Vec<u8>> {
     let mut findings = Findings::new();
-    let pages = page::paginate(document, fonts, paper);
+    let pages = page::paginate(document, fonts, build.plan.paper);
     findings.append(pages.findings);
     let written = pdf::write(&pages.value, fonts, issue_date(build));
     findings.append(written.findings);
@@ -321,6 +323,13 @@ pub fn print(document: &Document, build: &Build, fonts: &Fonts, paper: Paper) ->
         value: written.value,
         findings,
     }
+}
+
+/// The document as a page for browsers.
+pub fn publish(document: &Document, build: &Build) -> String {
+    let newest = build.plan.newest();
+    let issue = newest.map(|revision| format!("{} {}", revision.mark, revision.date));
+    web::write(document, &issue.unwrap_or_default())
 }
 
 /// The day of the newest revision, which dates the file; none where there is no revision.

@@ -9,17 +9,16 @@ fn readme() -> String {
     fs::read_to_string(Path::new(env!("CARGO_MANIFEST_DIR")).join("README.md")).unwrap()
 }
 
+/// The plan that it shows.
+pub(crate) fn example() -> String {
+    let text = readme();
+    let behind = text.split("```wright\n").nth(1).unwrap();
+    behind.split("```").next().unwrap().to_owned()
+}
+
 #[test]
 fn the_example_is_clean() {
-    let text = readme();
-    let source = text
-        .split("```wright\n")
-        .nth(1)
-        .unwrap()
-        .split("```")
-        .next()
-        .unwrap();
-    let report = check("README.wright", source).report();
+    let report = check("README.wright", &example()).report();
     assert!(report.is_empty(), "{report}");
 }
 

@@ -82,25 +82,6 @@ fn the_example_gives_the_same_plan_twice_and_its_text_holds_the_cut_list() {
 }
 
 #[test]
-fn both_papers_are_printed() {
-    let folder = folder("letter");
-    let path = folder.join("letter.pdf");
-    let output = leafwright(&["build", BENCH, "-o", text(&path), "--paper", "Letter"]);
-    assert!(output.status.success(), "{}", stderr(&output));
-    let document = lopdf::Document::load(&path).unwrap();
-    let page = document.get_pages().into_values().next().unwrap();
-    let page = document.get_dictionary(page).unwrap();
-    let bounds = page.get(b"MediaBox").unwrap().as_array().unwrap();
-    let sizes: Vec<f32> = bounds
-        .iter()
-        .map(|number| number.as_float().unwrap())
-        .collect();
-    // ref: units-and-paper, "Paper" [M]: Letter is 612 by 792 pt.
-    assert_eq!(sizes, [0.0, 0.0, 612.0, 792.0]);
-    fs::remove_dir_all(folder).unwrap();
-}
-
-#[test]
 fn a_failed_build_leaves_the_last_plan_as_it_was() {
     let folder = folder("failed");
     let (source, plan) = (folder.join("shelf.wright"), folder.join("shelf.pdf"));

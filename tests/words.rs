@@ -117,6 +117,7 @@ fn what_is_asked_for_is_there_and_nothing_is_idle() {
             "Told::new(",
             "word(",
             "told(if has_oil {",
+            "field(",
             "} else {",
             "Some(",
         ] {

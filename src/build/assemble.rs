@@ -5,15 +5,16 @@ use std::collections::BTreeMap;
 use super::contact::{Meeting, meet};
 use super::findings::{JOINED_TO_ITSELF, NOT_TOUCHING};
 use super::joint::{Bench, grow, half_lap, items_of, make, strips};
-use super::parts::gather_parts;
+use super::parts::{Parts, gather_parts};
 use super::piece::Piece;
 use super::steps::gather_steps;
 use super::types::{
     Build, Contact, ContinuousGrain, Hardware, HardwareId, Joint, JointKind, PlacedId, PlacedPart,
+    Template,
 };
 use crate::finding::{Finding, Findings, Outcome};
 use crate::geometry::{Axis, Interval};
-use crate::model::{JoinDesign, Model};
+use crate::model::{JoinDesign, Model, PartId, TemplateWish};
 use crate::source::Span;
 use crate::units::{Area, Length};
 
@@ -65,6 +66,7 @@ pub(super) fn assemble(model: &Model) -> Outcome<Build> {
         hardware: model.hardware.clone(),
         supplies: model.supplies.clone(),
         continuous: continuous(model, &parts.placed),
+        templates: templates(model, &parts),
         parts: parts.parts,
         placed: parts.placed,
         steps: Vec::new(),
@@ -74,6 +76,31 @@ pub(super) fn assemble(model: &Model) -> Outcome<Build> {
         value: build,
         findings,
     }
+}
+
+/// The templates, one for each part that comes out of the part they are asked of.
+fn templates(model: &Model, parts: &Parts) -> Vec<Template> {
+    let wishes = model.templates.iter();
+    let of = |wish: &TemplateWish| {
+        let wish = *wish;
+        let made = parts.parts.iter().zip(&parts.turned).enumerate();
+        made.filter(move |(_, (_, (design, _)))| *design == wish.part)
+            .map(move |(number, (part, (_, flip)))| Template {
+                part: PartId(number),
+                side: wish.side.map_or(part.main_side(), |side| flip.side(side)),
+                sheet: wish.sheet,
+                span: wish.span,
+            })
+    };
+    let mut once: Vec<Template> = Vec::new();
+    for template in wishes.flat_map(of) {
+        // The side that is meant where none is named may be named by another statement.
+        let same = |other: &Template| other.part == template.part && other.side == template.side;
+        if !once.iter().any(same) {
+            once.push(template);
+        }
+    }
+    once
 }
 
 /// The parts over which the grain runs on.
@@ -261,4 +288,4 @@ fn overall(boxes: &[[Interval; 3]]) -> Option<[Interval; 3]> {
 }
 
 /// The first part of the build that each part of the model became.
-pub(super) type FirstOf = BTreeMap<usize, crate::model::PartId>;
+pub(super) type FirstOf = BTreeMap<usize, PartId>;

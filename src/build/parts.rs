@@ -13,6 +13,8 @@ pub(super) struct Parts {
     pub(super) placed: Vec<PlacedPart>,
     /// The first part that each part of the model became; none for one that is never made.
     pub(super) first_of: FirstOf,
+    /// For each part the part of the model that it came out of, and how it is turned to that.
+    pub(super) turned: Vec<(PartId, Flip)>,
 }
 
 /// A part that comes out of a description, and the pieces that are it, each under a flip.
@@ -33,6 +35,7 @@ pub(super) fn gather_parts(model: &Model, pieces: &[Piece<'_>]) -> Parts {
         parts: Vec::new(),
         placed: Vec::new(),
         first_of: FirstOf::new(),
+        turned: Vec::new(),
     };
     let mut placed: Vec<Option<PlacedPart>> = vec![None; pieces.len()];
     for (design_index, (design, list)) in model.parts.iter().zip(&by_design).enumerate() {
@@ -58,6 +61,8 @@ pub(super) fn gather_parts(model: &Model, pieces: &[Piece<'_>]) -> Parts {
                 }
             }
             gathered.parts.push(part);
+            let flip = variant.pieces.first().map_or(Flip::NONE, |(_, flip)| *flip);
+            gathered.turned.push((PartId(design_index), flip));
         }
         add_extra_pieces(design, design_index, &mut gathered);
     }
@@ -145,6 +150,7 @@ fn add_extra_pieces(design: &PartDesign, index: usize, gathered: &mut Parts) {
                 ..part_of(design, &label(id.0))
             };
             gathered.parts.push(part);
+            gathered.turned.push((PartId(index), Flip::NONE));
         }
     }
 }

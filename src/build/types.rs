@@ -2,12 +2,12 @@
 
 use serde::Serialize;
 
-use crate::geometry::{Direction, Handedness, Interval, Orientation};
+use crate::geometry::{Direction, Handedness, Interval, Orientation, Side};
 use crate::model::{Band, Feature, Material, MaterialId, PartId};
 pub use crate::model::{
     Group, GroupId, Hardware, HardwareId, HardwareKind, Instance, InstanceId, JointKind, Paper,
-    PlacedId, PlanChoice, PlanHead, PlanOption, Projection, Pull, Revision, SignalWord, Supply,
-    SupplyId, SupplyKind, User,
+    PlacedId, PlanChoice, PlanHead, PlanOption, Projection, Pull, Revision, Sheet, SignalWord,
+    Supply, SupplyId, SupplyKind, User,
 };
 use crate::source::{Span, Spanned};
 use crate::units::{Area, Length};
@@ -37,10 +37,26 @@ pub struct Build {
     pub supplies: Vec<Supply>,
     /// Parts that are cut side by side from one blank.
     pub continuous: Vec<ContinuousGrain>,
+    /// Full-size templates to be printed.
+    pub templates: Vec<Template>,
     /// Steps, in order.
     pub steps: Vec<Step>,
     /// The stretch of the world that the whole build fills; none without a placed part.
     pub overall: Option<[Interval; 3]>,
+}
+
+/// A side of a part that is printed at its full size.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Template {
+    /// The part.
+    pub part: PartId,
+    /// The side, in the part's own frame.
+    pub side: Side,
+    /// The one sheet it goes on; none where it is put together of sheets.
+    pub sheet: Option<Sheet>,
+    /// Where it is asked for.
+    #[serde(skip)]
+    pub span: Span,
 }
 
 /// Pieces over which the grain runs on: cut side by side from one blank.
@@ -214,6 +230,19 @@ impl Part {
     /// Finished length, width and thickness.
     pub fn size(&self) -> [Length; 3] {
         self.extent.map(Interval::size)
+    }
+
+    /// The broad side that more is cut into; the face, if neither.
+    pub fn main_side(&self) -> Side {
+        let on = |side: Side| {
+            let features = self.features.iter();
+            features.filter(|it| it.opens_on() == Some(side)).count()
+        };
+        if on(Side::Back) > on(Side::Face) {
+            Side::Back
+        } else {
+            Side::Face
+        }
     }
 
     /// Pieces of either hand.

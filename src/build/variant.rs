@@ -20,6 +20,9 @@ use crate::units::Length;
 pub(super) struct Flip([bool; 3]);
 
 impl Flip {
+    /// Nothing is reversed.
+    pub(super) const NONE: Self = Self([false, false, false]);
+
     /// All eight, the one that changes nothing first, then turns, then mirror images.
     pub(super) const ALL: [Self; 8] = [
         Self([false, false, false]),
@@ -48,7 +51,8 @@ impl Flip {
         self.0.iter().filter(|reversed| **reversed).count() % 2 == 1
     }
 
-    fn side(self, side: Side) -> Side {
+    /// The side that a side becomes.
+    pub(super) fn side(self, side: Side) -> Side {
         if self.reverses(side.axis()) {
             side.opposite()
         } else {

@@ -76,7 +76,7 @@ fn errata(
     let templates = look.templates(&later.plan, &mut findings);
     let document = document::errata(difference, later, &templates);
     findings.append(document.findings);
-    let printed = road::print(&document.value, later, &look.fonts, later.plan.paper);
+    let printed = road::print(&document.value, later, &look.fonts);
     findings.append(printed.findings);
     if findings.has_errors() {
         report(&findings.sorted(), sources);

@@ -5,7 +5,7 @@
 )]
 
 use std::io::{Read, Write};
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use super::findings::{FILE_NOT_READ, FILE_NOT_WRITTEN, NOT_TEXT};
 use crate::finding::Finding;
@@ -89,24 +89,89 @@ pub(super) fn folder(path: &Path) -> Result<(), String> {
 /// # Errors
 /// A finding where that cannot be done; what was there is then still there.
 pub(super) fn write(path: &Path, bytes: &[u8]) -> Result<(), Box<Finding>> {
-    let folder = match path.parent() {
+    let written = prepared(path, bytes).and_then(|file| put(file, path));
+    written.map_err(|fault| not_written(path, &fault))
+}
+
+/// Writes several files, all of them whole or none at all.
+///
+/// # Errors
+/// A finding where one of them cannot be written; what was there of any of them is then still
+/// there.
+pub(super) fn write_all(files: &[(PathBuf, Vec<u8>)]) -> Result<(), Box<Finding>> {
+    if let [(path, bytes)] = files {
+        return write(path, bytes);
+    }
+    let mut ready = Vec::with_capacity(files.len());
+    for (path, bytes) in files {
+        let file = prepared(path, bytes).map_err(|fault| not_written(path, &fault))?;
+        ready.push((path, file));
+    }
+    let mut done: Vec<(&Path, Option<tempfile::TempPath>)> = Vec::with_capacity(files.len());
+    for (path, file) in ready {
+        let put = set_aside(path).and_then(|before| {
+            done.push((path, before));
+            put(file, path)
+        });
+        if let Err(fault) = put {
+            for (path, before) in done {
+                put_back(path, before);
+            }
+            return Err(not_written(path, &fault));
+        }
+    }
+    Ok(())
+}
+
+/// A second name of what a file is now, to put it back by; none where there is no such file.
+fn set_aside(path: &Path) -> std::io::Result<Option<tempfile::TempPath>> {
+    if !path.is_file() {
+        return Ok(None);
+    }
+    let mut aside = new_file(folder_of(path))?;
+    std::io::copy(&mut std::fs::File::open(path)?, &mut aside)?;
+    Ok(Some(aside.into_temp_path()))
+}
+
+/// Puts back what a file was before; a file that was not there is taken away.
+fn put_back(path: &Path, before: Option<tempfile::TempPath>) {
+    // There is nothing more to be done where this fails too: the finding tells of the first fault.
+    match before {
+        Some(before) => drop(before.persist(path)),
+        None if path.is_file() => drop(std::fs::remove_file(path)),
+        None => {}
+    }
+}
+
+/// The folder a file lies in.
+fn folder_of(path: &Path) -> &Path {
+    match path.parent() {
         Some(parent) if parent.as_os_str().is_empty() => Path::new("."),
         Some(parent) => parent,
         None => Path::new("."),
-    };
-    let written = new_file(folder).and_then(|mut file| {
-        file.write_all(bytes)?;
-        file.as_file().sync_all()?;
-        file.persist(path).map_err(|fault| fault.error)?;
-        Ok(())
-    });
-    written.map_err(|fault| {
-        let message = format!("`{}` cannot be written: {fault}", path.display());
-        Box::new(
-            Finding::new(&FILE_NOT_WRITTEN, Span::default(), message)
-                .remedy("name a file in a folder that exists and may be written to, with `-o`"),
-        )
-    })
+    }
+}
+
+/// A new file beside `path` that holds `bytes`.
+fn prepared(path: &Path, bytes: &[u8]) -> std::io::Result<tempfile::NamedTempFile> {
+    let mut file = new_file(folder_of(path))?;
+    file.write_all(bytes)?;
+    file.as_file().sync_all()?;
+    Ok(file)
+}
+
+/// A prepared file in its place.
+fn put(file: tempfile::NamedTempFile, path: &Path) -> std::io::Result<()> {
+    file.persist(path).map_err(|fault| fault.error)?;
+    Ok(())
+}
+
+fn not_written(path: &Path, fault: &std::io::Error) -> Box<Finding> {
+    let message = format!("`{}` cannot be written: {fault}", path.display());
+    Box::new(
+        Finding::new(&FILE_NOT_WRITTEN, Span::default(), message)
+            .remedy("name a file in a folder that exists and may be written to, with `-o`"),
+    )
 }
 
 #[cfg(unix)]

@@ -85,6 +85,12 @@ finding_pages! {
     /// Source: the language (grammar/LANGUAGE.md, "import and library").
     X012 LIBRARY_CHANGED Error "a library that has changed" "the plan on paper and the plan that is built would differ without a word";
 
+    /// There is no full-size template to print: the plan asks for none, or the part or side that was named
+    /// on the command line is none of the build's.
+    ///
+    /// Source: the command line.
+    X014 NO_TEMPLATE Error "no such template" "there is nothing to cut along";
+
     /// A file of the folder `fonts` that `--templates` brings along is no font that can be read.
     ///
     /// It holds three files, `regular.ttf`, `bold.ttf` and `italic.ttf`, TrueType or OpenType. Their letters

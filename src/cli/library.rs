@@ -11,6 +11,7 @@ use super::look::Look;
 use super::revisions::{Disk, Shelf};
 use super::trial::{Trial, spelled};
 use super::{Exit, LibraryArguments, LibraryTask, files, imports, report, say};
+use crate::build::Paper;
 use crate::document::{self, FormalShown, LibraryHead, WholeShown};
 use crate::finding::{Finding, Findings, Outcome, Severity};
 use crate::library;
@@ -146,13 +147,14 @@ fn page(
         findings.append(outcome.findings);
         built.push(outcome.value);
     }
+    let paper: Paper = arguments.paper.into();
     let mut figures = BTreeMap::new();
     let mut wholes = Vec::new();
     for (whole, checked) in trial.wholes.iter().zip(&built) {
         let Some(sound) = &checked.sound else {
             continue;
         };
-        let drawn = road::draw(checked, sound, &look.fonts, templates.words());
+        let drawn = road::draw(checked, &sound.on(paper), &look.fonts, templates.words());
         for (name, figure) in drawn {
             if matches!(name.as_str(), "overview" | "exploded") {
                 figures.insert(format!("{name}-{}", whole.name), figure);
@@ -190,12 +192,7 @@ fn page(
         &templates,
     );
     findings.append(document.findings);
-    let printed = road::print(
-        &document.value,
-        goods.build(),
-        &look.fonts,
-        arguments.paper.into(),
-    );
+    let printed = road::print(&document.value, goods.on(paper).build(), &look.fonts);
     findings.append(printed.findings);
     if findings.has_errors() {
         report(&findings.sorted(), sources);

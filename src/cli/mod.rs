@@ -18,9 +18,11 @@ mod library;
 mod look;
 mod new;
 mod overrides;
+mod paper;
 mod project;
 mod release;
 mod revisions;
+mod template;
 mod trial;
 
 use std::io::Write;
@@ -29,11 +31,12 @@ use std::process::ExitCode;
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
-use crate::build::Paper;
 use crate::export::{Form, Table};
 use crate::finding::Findings;
 use crate::finding::print::{Colour, print};
 use crate::source::Sources;
+
+use paper::{PaperArgument, PapersArgument, SheetArgument};
 
 /// How a run ends.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -70,7 +73,7 @@ struct Arguments {
 
 #[derive(Debug, Subcommand)]
 enum Command {
-    /// Check a source and write its plan as a PDF
+    /// Check a source and write its plan as a PDF or as a page for browsers
     Build(BuildArguments),
     /// Check a source and print what was found
     Check(CheckArguments),
@@ -78,6 +81,8 @@ enum Command {
     Explain(ExplainArguments),
     /// Write one drawing of a plan as SVG
     Draw(DrawArguments),
+    /// Write full-size templates alone, for pasting on wood
+    Template(TemplateArguments),
     /// Write a table of a plan for other programs
     Export(ExportArguments),
     /// Begin a project in a new folder
@@ -119,12 +124,15 @@ struct BuildArguments {
     source: SourceArguments,
     #[command(flatten)]
     look: LookArguments,
-    /// Where to write the plan; beside the source, ending in .pdf, if not said
+    /// Where to write the plan; beside the source, ending in .pdf, if neither this nor --html is said
     #[arg(short, long)]
     output: Option<PathBuf>,
-    /// The paper, in place of the one the plan names
+    /// A folder for the web edition: one page, by the source's name, ending in .html
+    #[arg(long, value_name = "FOLDER")]
+    html: Option<PathBuf>,
+    /// The pages, in place of those the plan names
     #[arg(long)]
-    paper: Option<PaperArgument>,
+    paper: Option<PapersArgument>,
     /// The revision in git that was released before: what changed since needs a new revision
     #[arg(long, value_name = "REVISION")]
     release_of: Option<String>,
@@ -175,6 +183,31 @@ struct DrawArguments {
     #[arg(long)]
     figure: Option<String>,
     /// Where to write it; standard output if not said
+    #[arg(short, long)]
+    output: Option<PathBuf>,
+}
+
+#[derive(Debug, Args)]
+struct TemplateArguments {
+    #[command(flatten)]
+    source: SourceArguments,
+    #[command(flatten)]
+    look: LookArguments,
+    /// The part, by its name in the source or its letter in the plan; what the plan asks for, if not
+    /// said
+    #[arg(long, value_name = "NAME")]
+    part: Option<String>,
+    /// The side that is shown: face, back, near, far, foot or head; the broad side with more cut
+    /// into it, if not said
+    #[arg(long, requires = "part")]
+    side: Option<String>,
+    /// One sheet of this size for each template
+    #[arg(long)]
+    sheet: Option<SheetArgument>,
+    /// Put together of sheets of this size
+    #[arg(long, conflicts_with = "sheet")]
+    paper: Option<PaperArgument>,
+    /// Where to write it; beside the source, ending in -template.pdf, if not said
     #[arg(short, long)]
     output: Option<PathBuf>,
 }
@@ -319,26 +352,6 @@ enum Format {
     Json,
 }
 
-/// A paper size.
-#[derive(Clone, Copy, Debug, ValueEnum)]
-enum PaperArgument {
-    /// 210 by 297 mm
-    #[value(name = "A4")]
-    A4,
-    /// 8-1/2 by 11 in
-    #[value(name = "Letter")]
-    Letter,
-}
-
-impl From<PaperArgument> for Paper {
-    fn from(paper: PaperArgument) -> Self {
-        match paper {
-            PaperArgument::A4 => Self::A4,
-            PaperArgument::Letter => Self::Letter,
-        }
-    }
-}
-
 /// Runs the command that the process was called with.
 pub fn run() -> ExitCode {
     let exit = match Arguments::parse().command {
@@ -346,6 +359,7 @@ pub fn run() -> ExitCode {
         Command::Check(arguments) => check::run(&arguments),
         Command::Explain(arguments) => explain::run(&arguments),
         Command::Draw(arguments) => draw::run(&arguments),
+        Command::Template(arguments) => template::run(&arguments),
         Command::Export(arguments) => export::run(&arguments),
         Command::New(arguments) => new::run(&arguments),
         Command::Library(arguments) => library::run(&arguments),

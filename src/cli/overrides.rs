@@ -110,6 +110,7 @@ fn declares(tree: &Tree, name: &str) -> bool {
         | Statement::Clearance(_)
         | Statement::Hold(_)
         | Statement::Continuous(_)
+        | Statement::Template(_)
         | Statement::Supply(_)
         | Statement::Subassembly(_)
         | Statement::Choose(_)

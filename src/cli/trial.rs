@@ -90,6 +90,7 @@ impl Trial {
                 | Statement::Clearance(_)
                 | Statement::Hold(_)
                 | Statement::Continuous(_)
+                | Statement::Template(_)
                 | Statement::Choose(_)
                 | Statement::Library(_) => continue,
             };

@@ -3,6 +3,8 @@
 //! Coordinates are points (1/72 in) from the upper left corner, y downwards. The same list goes
 //! to the PDF and to SVG. Nothing here knows what is drawn.
 
+mod scaling;
+
 /// Points in a millimetre (ref: units-and-paper, "Factors" [D]: 360/127).
 pub const PT_PER_MM: f64 = 360.0 / 127.0;
 
@@ -61,6 +63,24 @@ pub struct Path {
 }
 
 impl Path {
+    /// The area around the ends of its pieces; none where it has none.
+    pub fn bounds(&self) -> Option<Area> {
+        let mut spots = self.pieces.iter().filter_map(PathPiece::end);
+        let first = spots.next()?;
+        let (low, high) = spots.fold((first, first), |(low, high), spot| {
+            (
+                Spot::new(low.x.min(spot.x), low.y.min(spot.y)),
+                Spot::new(high.x.max(spot.x), high.y.max(spot.y)),
+            )
+        });
+        Some(Area {
+            x: low.x,
+            y: low.y,
+            width: high.x - low.x,
+            height: high.y - low.y,
+        })
+    }
+
     /// A polygon or an open polyline through `spots`.
     pub fn polyline(spots: &[Spot], ends: Ends) -> Self {
         let mut pieces: Vec<PathPiece> = spots

@@ -263,6 +263,9 @@ impl Looks<'_> {
             Block::Framed { class, blocks } => format!("{class}\n{}", self.keys(blocks)),
             Block::Together { blocks } => self.keys(blocks),
             Block::Marked { block, .. } => self.key(block),
+            Block::Sheet { figure, title, .. } => {
+                format!("sheet {}\n{}", self.look(figure), words(title))
+            }
             Block::Contents | Block::ScaleCheck | Block::PageBreak => place(block),
         }
     }
@@ -295,6 +298,7 @@ fn place(block: &Block) -> String {
         }
         Block::Contents => "contents".to_owned(),
         Block::ScaleCheck => "scale check".to_owned(),
+        Block::Sheet { .. } => "sheet".to_owned(),
         Block::PageBreak => "page break".to_owned(),
         Block::Marked { block, .. } => place(block),
     }

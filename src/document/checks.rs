@@ -36,6 +36,7 @@ fn composed(build: &Build, templates: &Templates) -> Outcome<Document> {
     };
     let stages = Stages {
         build,
+        solids: &Solids::default(),
         stock: &stock,
         cautions: &cautions,
         loads: &[],
@@ -91,6 +92,7 @@ fn all(blocks: &[Block]) -> Vec<&Block> {
             | Block::Legend { .. }
             | Block::Contents
             | Block::ScaleCheck
+            | Block::Sheet { .. }
             | Block::Marked { .. }
             | Block::PageBreak => {}
         }
@@ -119,6 +121,7 @@ fn text(document: &Document) -> String {
             | Block::Together { .. }
             | Block::Contents
             | Block::ScaleCheck
+            | Block::Sheet { .. }
             | Block::Marked { .. }
             | Block::PageBreak => {}
         }
@@ -433,6 +436,7 @@ fn a_figure_that_is_not_there_is_found_and_left_out() {
     some.remove("step-2");
     let stages = Stages {
         build: &build,
+        solids: &Solids::default(),
         stock: &stock,
         cautions: &cautions,
         loads: &[],

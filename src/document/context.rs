@@ -10,6 +10,7 @@ use super::cut_list::MaterialRows;
 use super::drilling::Bit;
 use super::figures::BuildFigures;
 use super::final_checks::FinalChecks;
+use super::full_size::FullSize;
 use super::hardware::HardwareRow;
 use super::layouts::MaterialLayouts;
 use super::measure::Measure;
@@ -20,8 +21,8 @@ use super::steps::StepText;
 use super::sums::OpenSum;
 use super::tools::ToolGroup;
 use super::{
-    Stages, buy, cover, cut_list, drilling, figures, final_checks, hardware, layouts, options,
-    parts, read_first, steps, sums, tools,
+    Stages, buy, cover, cut_list, drilling, figures, final_checks, full_size, hardware, layouts,
+    options, parts, read_first, steps, sums, tools,
 };
 use crate::behaviour::Behaviour;
 use crate::build::{Build, Revision};
@@ -30,6 +31,7 @@ use crate::display::Figure;
 use crate::model::{Load, PlanHead};
 use crate::options::OptionChanges;
 use crate::rules::Allowed;
+use crate::solid::Solids;
 use crate::stock::Stock;
 use crate::units::{Length, Mass, Money, Precision};
 use crate::words::Words;
@@ -38,6 +40,8 @@ use crate::words::Words;
 pub(super) struct Facts<'a> {
     /// The build.
     pub(super) build: &'a Build,
+    /// The shapes of its parts.
+    pub(super) solids: &'a Solids,
     /// What it is cut from.
     pub(super) stock: &'a Stock,
     /// What is dangerous in it.
@@ -67,6 +71,7 @@ impl<'a> Facts<'a> {
     ) -> Self {
         Self {
             build: stages.build,
+            solids: stages.solids,
             stock: stages.stock,
             cautions: stages.cautions,
             figures,
@@ -125,6 +130,8 @@ pub(super) struct PlanContext {
     metric_first: bool,
     /// The language, as a BCP 47 tag.
     language: String,
+    /// The pages are read on a screen, where nothing is true to size.
+    on_screen: bool,
     /// Names of the figures that are there.
     figures: BTreeSet<String>,
     cover: Cover,
@@ -135,6 +142,7 @@ pub(super) struct PlanContext {
     open_sums: Vec<OpenSum>,
     layouts: Vec<MaterialLayouts>,
     drawn_parts: Vec<DrawnPart>,
+    full_size: Vec<FullSize>,
     hardware: Vec<HardwareRow>,
     drilling: Vec<Bit>,
     build_figures: BuildFigures,
@@ -155,9 +163,11 @@ struct Since {
 impl PlanContext {
     /// Works all figures out.
     pub(super) fn of(facts: &Facts) -> Self {
+        let full_size = full_size::of(facts, facts.solids);
         Self {
             metric_first: facts.precision().metric_first,
             language: facts.words.language().to_owned(),
+            on_screen: facts.build.plan.paper.is_screen(),
             figures: facts.figures.keys().cloned().collect(),
             cover: cover::of(facts),
             read_first: read_first::of(facts),
@@ -166,7 +176,8 @@ impl PlanContext {
             cut_list: cut_list::of(facts),
             open_sums: sums::of(facts),
             layouts: layouts::of(facts),
-            drawn_parts: parts::of(facts),
+            drawn_parts: parts::of(facts, &full_size),
+            full_size,
             hardware: hardware::of(facts),
             drilling: drilling::of(facts),
             build_figures: figures::of(facts),

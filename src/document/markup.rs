@@ -177,6 +177,7 @@ impl Reader {
             }
             "nav" => Block::Contents,
             "scale-check" => Block::ScaleCheck,
+            "sheet" => return self.sheet(node),
             "page-break" => Block::PageBreak,
             _ => {
                 self.unknown(node, "templates/README.md lists the tags there are");
@@ -264,10 +265,7 @@ impl Reader {
             return None;
         }
         self.places.show(&name, node);
-        if let Some(alternative) = node.attribute("alt") {
-            let words = alternative.split_whitespace().collect::<Vec<_>>().join(" ");
-            self.alternatives.entry(name.clone()).or_insert(words);
-        }
+        self.alternative(&name, node);
         let mut caption = Vec::new();
         for child in node.children().filter(Node::is_element) {
             if child.tag_name().name() == "figcaption" {
@@ -282,6 +280,36 @@ impl Reader {
             class: attribute(node, "class", ""),
             caption,
         })
+    }
+
+    /// A page that a figure fills.
+    fn sheet(&mut self, node: Node) -> Option<Block> {
+        self.allow(node, &["figure", "id", "title", "alt"]);
+        let figure = attribute(node, "figure", "");
+        if figure.is_empty() {
+            self.unknown(node, "a sheet has a `figure`");
+            return None;
+        }
+        self.places.show(&figure, node);
+        self.alternative(&figure, node);
+        let id = attribute(node, "id", "");
+        self.places.define(&id, node);
+        Some(Block::Sheet {
+            figure,
+            id,
+            title: match attribute(node, "title", "") {
+                title if title.is_empty() => Vec::new(),
+                title => vec![Inline::Text(title)],
+            },
+        })
+    }
+
+    /// What a figure shows, in words, where a tag says it.
+    fn alternative(&mut self, figure: &str, node: Node) {
+        if let Some(alternative) = node.attribute("alt") {
+            let words = alternative.split_whitespace().collect::<Vec<_>>().join(" ");
+            self.alternatives.entry(figure.to_owned()).or_insert(words);
+        }
     }
 
     fn table(&mut self, node: Node, depth: usize) -> Table {

@@ -20,6 +20,7 @@ mod errata;
 mod figures;
 mod final_checks;
 pub mod findings;
+mod full_size;
 mod hardware;
 mod inline;
 mod layouts;
@@ -29,6 +30,7 @@ mod markup;
 mod measure;
 mod messages;
 mod options;
+pub mod outline;
 mod parts;
 mod read_first;
 mod references;
@@ -54,11 +56,13 @@ use crate::finding::{Findings, Outcome};
 use crate::model::{Load, PlanHead};
 use crate::options::OptionChanges;
 use crate::rules::Allowed;
+use crate::solid::Solids;
 use crate::stock::Stock;
 use context::{Facts, PlanContext};
 
 pub use changes::mark_changes;
 pub use errata::errata;
+pub use full_size::template_sheets;
 pub use library::{FormalShown, LibraryHead, WholeShown, library};
 use tree::Document;
 
@@ -67,6 +71,8 @@ use tree::Document;
 pub struct Stages<'a> {
     /// The build.
     pub build: &'a Build,
+    /// The shapes of its parts.
+    pub solids: &'a Solids,
     /// What it is cut from.
     pub stock: &'a Stock,
     /// What is dangerous in it.

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::context::Facts;
+use super::full_size::{self, FullSize, PartTemplate};
 use super::measure::Measure;
 use crate::build::Part;
 use crate::drawing::setting_out_names;
@@ -25,9 +26,20 @@ pub(super) struct DrawnPart {
     mirrored: i64,
     size: Vec<Measure>,
     figure: String,
+    /// On a narrow page: the figures of its sections, which stand by themselves.
+    sections: Vec<Section>,
+    /// Its full-size templates.
+    templates: Vec<PartTemplate>,
     cuts: Vec<Cut>,
     /// The corners of an outline other than the rectangle.
     outline: Vec<Corner>,
+}
+
+/// A section through a part.
+#[derive(Clone, Debug, Serialize)]
+struct Section {
+    letter: String,
+    figure: String,
 }
 
 /// One thing that is cut into a part, by the number it has in the drawing.
@@ -97,7 +109,7 @@ struct Corner {
     radius: Option<Measure>,
 }
 
-pub(super) fn of(facts: &Facts) -> Vec<DrawnPart> {
+pub(super) fn of(facts: &Facts, templates: &[FullSize]) -> Vec<DrawnPart> {
     let drawn = facts.build.parts.iter().filter_map(|part| {
         let figure = format!("part-{}", part.label);
         facts.figures.contains_key(&figure).then(|| DrawnPart {
@@ -112,11 +124,25 @@ pub(super) fn of(facts: &Facts) -> Vec<DrawnPart> {
             mirrored: part.mirrored,
             size: Measure::all(&part.size(), facts.precision()),
             figure,
+            sections: sections(facts, part),
+            templates: full_size::of_part(templates, &part.label),
             cuts: cuts(facts, part),
             outline: outline(facts, part),
         })
     });
     drawn.collect()
+}
+
+fn sections(facts: &Facts, part: &Part) -> Vec<Section> {
+    let before = format!("section-{}-", part.label);
+    let named = facts.figures.keys().filter_map(|figure| {
+        let letter = figure.strip_prefix(&before)?;
+        Some(Section {
+            letter: letter.to_owned(),
+            figure: figure.clone(),
+        })
+    });
+    named.collect()
 }
 
 fn cuts(facts: &Facts, part: &Part) -> Vec<Cut> {

@@ -107,7 +107,11 @@ fn mend(blocks: &mut Vec<Block>, missed: &BTreeSet<&str>, absent: &BTreeSet<&str
                 mend(blocks, missed, absent);
             }
             // Marks are set on what is mended already.
-            Block::Marked { .. } | Block::Contents | Block::ScaleCheck | Block::PageBreak => {}
+            Block::Marked { .. }
+            | Block::Contents
+            | Block::ScaleCheck
+            | Block::Sheet { .. }
+            | Block::PageBreak => {}
         }
     }
 }

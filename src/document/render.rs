@@ -9,11 +9,12 @@ use minijinja::{AutoEscape, Environment, Error, ErrorKind, UndefinedBehavior, es
 use super::context::{Facts, PlanContext};
 use super::errata::ErrataContext;
 use super::findings::{self, Fault};
+use super::full_size::SheetsContext;
 use super::library::LibraryContext;
 use super::locate;
 use super::markup::{self, Markup};
 use super::speech;
-use super::templates::{ERRATA, LIBRARY, ROOT, Templates};
+use super::templates::{ERRATA, LIBRARY, ROOT, SHEETS, Templates};
 use crate::display::Figure;
 
 /// Budget of work of a plan without content: instructions, and about 64 bytes of text each.
@@ -77,6 +78,18 @@ pub(super) fn library(
     let value = Value::from(Serde(context));
     let fuel = LEAST_FUEL.saturating_add(FUEL_EACH.saturating_mul(things as u64));
     read(templates, LIBRARY, &value, fuel, figures)
+}
+
+/// The blocks of full-size templates alone.
+pub(super) fn sheets(
+    templates: &Templates,
+    context: &SheetsContext,
+    things: usize,
+    figures: &BTreeMap<String, Figure>,
+) -> Result<Markup, Fault> {
+    let value = Value::from(Serde(context));
+    let fuel = LEAST_FUEL.saturating_add(FUEL_EACH.saturating_mul(things as u64));
+    read(templates, SHEETS, &value, fuel, figures)
 }
 
 fn read(

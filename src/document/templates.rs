@@ -13,6 +13,9 @@ pub(super) const ERRATA: &str = "errata.xml.j2";
 /// The root of a library's page.
 pub(super) const LIBRARY: &str = "library.xml.j2";
 
+/// The root of full-size templates alone.
+pub(super) const SHEETS: &str = "sheets.xml.j2";
+
 macro_rules! shipped {
     ($($name:literal),+ $(,)?) => {
         &[$(($name, include_str!(concat!("../../templates/", $name)))),+]
@@ -32,6 +35,9 @@ const SHIPPED: &[(&str, &str)] = shipped![
     "cut-list.xml.j2",
     "layouts.xml.j2",
     "parts.xml.j2",
+    "full-size.xml.j2",
+    "sheet-pages.xml.j2",
+    "sheets.xml.j2",
     "hardware.xml.j2",
     "options.xml.j2",
     "overview.xml.j2",

@@ -102,6 +102,15 @@ pub enum Block {
     Contents,
     /// The square that proves a print's scale: 100 mm and 4 in.
     ScaleCheck,
+    /// A page of its own that a figure fills from edge to edge, in its own size.
+    Sheet {
+        /// The figure's name in [`Document::figures`].
+        figure: String,
+        /// The name of the place, for links; may be empty.
+        id: String,
+        /// What it is called in contents and outline; empty where it is not in them.
+        title: Vec<Inline>,
+    },
     /// A new page begins.
     PageBreak,
     /// A block that is other than in an earlier revision, or that something was left out beside.

@@ -6,10 +6,11 @@ use super::anchor::anchor;
 use super::contacts::{Box3, Contacts};
 use super::detail::Detail;
 use super::fills::VisibleFill;
+use super::frame::Frame;
 use super::grid::Bounds;
 use super::inset::inset;
 use super::picture::{Ink, Picture, Sheet, marks};
-use super::references::{COLUMN_MM, Naming, Reference, Weight, lay_references};
+use super::references::{Naming, Reference, Weight, column_mm, lay_references};
 use super::scene::{BodyId, Scene};
 use super::view::View;
 use crate::build::{Build, InstanceId, PlacedId};
@@ -26,6 +27,8 @@ pub(super) struct Studio<'s> {
     pub(super) fonts: &'s Fonts,
     pub(super) contacts: &'s Contacts,
     pub(super) words: &'s Words,
+    /// The room on the plan's pages.
+    pub(super) frame: Frame,
 }
 
 impl Studio<'_> {
@@ -44,6 +47,7 @@ impl Studio<'_> {
             fonts,
             contacts: &contacts,
             words,
+            frame: Frame::of(build.plan.paper),
         })
     }
 
@@ -57,13 +61,14 @@ impl Studio<'_> {
 
     /// The scale of a drawing, for the line below it.
     pub(super) fn scale_line(&self, reduction: u32) -> String {
+        if self.frame.on_screen {
+            return self.words.word("drawing-no-scale", &[]);
+        }
         let scale = format!("1:{reduction}");
         self.words.word("drawing-scale", &[("scale", scale.into())])
     }
 }
 
-/// Width of the text column, in millimetres: figures are no wider.
-pub(super) const WIDTH_MM: f64 = 175.0;
 /// Nothing is drawn larger than this many times its size.
 const LARGEST_SCALE: f64 = 1.0;
 /// Left free around a figure, in points: half of the widest line, and a hair.
@@ -211,9 +216,13 @@ fn referenced_figure(
     let columns = if named.is_empty() {
         0.0
     } else {
-        2.0 * COLUMN_MM
+        2.0 * column_mm(&studio.frame)
     };
-    let scale = fit(&picture.bounds, WIDTH_MM - columns - 1.5, print.height_mm);
+    let scale = fit(
+        &picture.bounds,
+        studio.frame.width_mm - columns - 1.5,
+        print.height_mm,
+    );
     let sheet = Sheet::new(&picture.bounds, scale, Spot::default());
     let mut drawn = shot.marks(print, picture, &sheet);
     let references = references(
@@ -224,7 +233,7 @@ fn referenced_figure(
         named,
     );
     let area = area_of(&picture.bounds, &sheet);
-    let references = lay_references(studio.fonts, &references, area);
+    let references = lay_references(studio.fonts, &references, area, &studio.frame);
     let beside = columns / 2.0 * PT_PER_MM;
     let room = Area {
         x: area.x - beside,

@@ -2,9 +2,9 @@
 //!
 //! A circle lies in the view as an ellipse; the chords of it that are seen become one arc, drawn
 //! by cubic Bézier curves of a quarter turn at the most, which leave it by no more than 0.03 % of
-//! its radius.
+//! its radius; large ones by curves of an eighth, which leave it by four millionths.
 
-use std::f64::consts::{FRAC_PI_2, PI, TAU};
+use std::f64::consts::{FRAC_PI_2, FRAC_PI_4, PI, TAU};
 
 use super::chains::Chain;
 use super::picture::Sheet;
@@ -12,6 +12,9 @@ use super::scene::SceneRound;
 use super::thinning::thinned;
 use super::view::View;
 use crate::display::{Path, PathPiece, Spot};
+
+/// Radii above this, in points, are drawn by shorter curves.
+const LARGE_PT: f64 = 100.0;
 
 /// An ellipse of the view by its centre and two conjugate half diameters.
 #[derive(Clone, Copy, Debug)]
@@ -117,7 +120,15 @@ fn arc(ellipse: &Ellipse, points: &[[f64; 2]], sheet: &Sheet, pieces: &mut Vec<P
         let (sine, cosine) = libm::sincos(from);
         pieces.push(PathPiece::Move(sheet.spot(ellipse.at(cosine, sine))));
     }
-    let count = libm::ceil(sweep.abs().min(2.0 * PI) / FRAC_PI_2 - 1e-6).max(1.0);
+    // Of a large arc a quarter turn would be off by more than a hair.
+    let [[ax, ay], [bx, by]] = ellipse.radii;
+    let radius = libm::hypot(ax, ay).max(libm::hypot(bx, by)) * sheet.scale;
+    let most = if radius > LARGE_PT {
+        FRAC_PI_4
+    } else {
+        FRAC_PI_2
+    };
+    let count = libm::ceil(sweep.abs().min(2.0 * PI) / most - 1e-6).max(1.0);
     let step = sweep / count;
     // How far the control points are along the tangents, for an arc of one radius.
     let reach = 4.0 / 3.0 * libm::tan(step / 4.0);

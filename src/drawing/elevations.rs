@@ -2,14 +2,14 @@
 //! its overall sizes.
 
 use super::chains::{Stretch, chain};
-use super::compose::{Studio, WIDTH_MM, area_around, framed};
+use super::compose::{Studio, area_around, framed};
 use super::curves;
 use super::grid::Bounds;
 use super::hidden_lines::{VisibleLine, drawn_lines};
+use super::part::SMALLEST;
 use super::part::dimension_rows::{Lettering, Size, height_of};
 use super::part::symbol::{self, symbol};
 use super::part::views::sign;
-use super::part::{SCALES, SMALLEST};
 use super::pens::{MEDIUM_MM, line, second_dimension};
 use super::picture::Sheet;
 use super::scene::Scene;
@@ -89,12 +89,17 @@ pub(super) fn elevations(studio: &Studio<'_>, alternative: &str) -> Option<Figur
             alternative.into(),
         )
     };
+    let width_mm = studio.frame.width_mm;
+    let height_mm = studio.frame.height_mm(HEIGHT_MM);
     let fits = |figure: &Figure| {
-        figure.width <= WIDTH_MM * PT_PER_MM && figure.height <= HEIGHT_MM * PT_PER_MM
+        figure.width <= width_mm * PT_PER_MM && figure.height <= height_mm * PT_PER_MM
     };
-    let mut figure = SCALES
-        .into_iter()
-        .filter(|reduction| views[0].bounds.size()[0] < f64::from(*reduction) * WIDTH_MM * 1000.0)
+    let mut figure = studio
+        .frame
+        .reductions()
+        .iter()
+        .copied()
+        .filter(|reduction| views[0].bounds.size()[0] < f64::from(*reduction) * width_mm * 1000.0)
         .map(figure)
         .find(fits)
         .unwrap_or_else(|| figure(SMALLEST));

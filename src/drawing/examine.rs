@@ -4,6 +4,7 @@ use super::blocking::Blocking;
 use super::compose::Studio;
 use super::contacts::Contacts;
 use super::findings::VIEW_OF_NOTHING;
+use super::frame::Frame;
 use super::step::unseen;
 use crate::build::{Build, Part, PlacedId, Step};
 use crate::finding::{Finding, Findings};
@@ -28,6 +29,7 @@ pub fn examine(build: &Build, solids: &Solids) -> Findings {
     let contacts = Contacts::of(build);
     let mut blocking = Blocking::new(build, solids, &contacts);
     let studio = Studio {
+        frame: Frame::of(build.plan.paper),
         words: &Words::english(),
         build,
         solids,

@@ -1,10 +1,12 @@
 //! Cutting layouts to scale: a sheet or board as bought, the blanks on it, and what is left.
 //!
 //! Sheets are drawn with their length across the page. Boards and bars too thin to write on are
-//! drawn wider than they are; their lengths stay to scale.
+//! drawn wider than they are; their lengths stay to scale. On a page that is narrow, sheets stand
+//! upright.
 
 use std::collections::BTreeMap;
 
+use super::frame::Frame;
 use crate::build::Build;
 use crate::display::{Area, Ends, Face, Figure, Mark, PT_PER_MM, Path, Pen, Spot, Tone};
 use crate::model::Grain;
@@ -13,12 +15,16 @@ use crate::text::{Anchor, Fonts, TextStyle, shape_line, text_mark};
 use crate::units::{Length, Precision};
 use crate::words::Words;
 
-/// How long the piece of stock is on paper, in points: the narrowest paper's text width less
-/// the room for its width figure.
-const LENGTH_PT: f64 = 430.0;
+/// Left of the text column's width beside a piece of stock for its width figure, in points.
+const BESIDE_PT: f64 = 66.0;
+/// How long a sheet that stands upright is on a narrow page, in points: its heading and the line
+/// below it have room on the same page.
+const UPRIGHT_PT: f64 = 300.0;
+/// A piece of stock stands upright if it is at least this part of its length wide.
+const UPRIGHT_SHARE: f64 = 0.2;
 /// Boards are drawn at least that high, in points: two lines of small text.
 const LEAST_HEIGHT_PT: f64 = 30.0;
-/// Sheets are drawn at most that high, in points: two stand on one page.
+/// Sheets are drawn at most that high on A4, in points: two stand on one page.
 const MOST_HEIGHT_PT: f64 = 240.0;
 /// Room around the piece, in points.
 const ROOM_LEFT: f64 = 2.0;
@@ -43,15 +49,15 @@ pub fn cutting_layouts(
     stock: &Stock,
     words: &Words,
 ) -> BTreeMap<String, Figure> {
-    let precision = build.plan.precision.with_mark(words.decimal_mark());
     let figures = stock.named_layouts();
     figures
-        .map(|(name, layout)| (name, cutting_layout(fonts, build, layout, precision)))
+        .map(|(name, layout)| (name, cutting_layout(fonts, build, layout, words)))
         .collect()
 }
 
 /// One sheet or board with all its blanks.
-fn cutting_layout(fonts: &Fonts, build: &Build, layout: &Layout, precision: Precision) -> Figure {
+fn cutting_layout(fonts: &Fonts, build: &Build, layout: &Layout, words: &Words) -> Figure {
+    let precision = build.plan.precision.with_mark(words.decimal_mark());
     let sheet = Sheet::new(fonts, build, layout, precision);
     let mut marks = vec![Mark::Stroke {
         path: Path::rectangle(sheet.whole()),
@@ -65,11 +71,16 @@ fn cutting_layout(fonts: &Fonts, build: &Build, layout: &Layout, precision: Prec
     sheet.numbers(&mut marks);
     sheet.measures(&mut marks);
     let whole = sheet.whole();
+    let beside = if sheet.frame.is_narrow() {
+        ROOM_LEFT
+    } else {
+        ROOM_RIGHT
+    };
     Figure {
-        width: whole.x + whole.width + ROOM_RIGHT,
+        width: whole.x + whole.width + beside,
         height: whole.y + whole.height + ROOM_BELOW,
         marks,
-        alternative: sheet.alternative(),
+        alternative: sheet.alternative(words),
         to_scale: false,
     }
 }
@@ -88,20 +99,48 @@ struct Sheet<'a> {
     build: &'a Build,
     layout: &'a Layout,
     precision: Precision,
+    frame: Frame,
+    lie: Lie,
     /// Points in a millimetre of the stock, along and across.
     scale: (f64, f64),
+}
+
+/// How a piece of stock lies on the page.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Lie {
+    /// Its length runs across the page.
+    Across,
+    /// Its length runs down the page.
+    Upright,
 }
 
 impl<'a> Sheet<'a> {
     fn new(fonts: &'a Fonts, build: &'a Build, layout: &'a Layout, precision: Precision) -> Self {
         let [length, width] = layout.size.map(|size| size.mm().max(1.0));
-        let along = (LENGTH_PT / length).min(MOST_HEIGHT_PT / width);
+        let frame = Frame::of(build.plan.paper);
+        let column = frame.width_mm * PT_PER_MM;
+        let upright = frame.is_narrow() && width / length >= UPRIGHT_SHARE;
+        let (lie, along) = if upright {
+            let along = (UPRIGHT_PT / length).min((column - 2.0 * ROOM_LEFT) / width);
+            (Lie::Upright, along)
+        } else {
+            let beside = if frame.is_narrow() {
+                2.0 * ROOM_LEFT
+            } else {
+                BESIDE_PT
+            };
+            let most = frame.height_mm(MOST_HEIGHT_PT);
+            let along = ((column - beside) / length).min(most / width);
+            (Lie::Across, along)
+        };
         let across = along.max(LEAST_HEIGHT_PT / width);
         Self {
             fonts,
             build,
             layout,
             precision,
+            frame,
+            lie,
             scale: (along, across),
         }
     }
@@ -113,11 +152,17 @@ impl<'a> Sheet<'a> {
 
     /// A rectangle of the stock on paper.
     fn area(&self, x: Length, y: Length, length: Length, width: Length) -> Area {
+        let [x, length] = [x, length].map(|own| own.mm() * self.scale.0);
+        let [y, width] = [y, width].map(|own| own.mm() * self.scale.1);
+        let (x, y, width, height) = match self.lie {
+            Lie::Across => (x, y, length, width),
+            Lie::Upright => (y, x, width, length),
+        };
         Area {
-            x: ROOM_LEFT + x.mm() * self.scale.0,
-            y: ROOM_TOP + y.mm() * self.scale.1,
-            width: length.mm() * self.scale.0,
-            height: width.mm() * self.scale.1,
+            x: ROOM_LEFT + x,
+            y: ROOM_TOP + y,
+            width,
+            height,
         }
     }
 
@@ -183,15 +228,18 @@ impl<'a> Sheet<'a> {
                 .position(|one| one.direction == cut.direction && one.at == cut.setting);
             let Some(number) = number else { continue };
             let middle = cut.at + half_kerf;
-            let (start, run, way) = match cut.direction {
-                CutDirection::Rip => {
-                    let area = self.area(cut.from, middle, cut.to - cut.from, Length::ZERO);
-                    (Spot::new(area.x, area.y), area.width, (1.0, 0.0))
-                }
+            let area = match cut.direction {
+                CutDirection::Rip => self.area(cut.from, middle, cut.to - cut.from, Length::ZERO),
                 CutDirection::Crosscut => {
-                    let area = self.area(middle, cut.from, Length::ZERO, cut.to - cut.from);
-                    (Spot::new(area.x, area.y), area.height, (0.0, 1.0))
+                    self.area(middle, cut.from, Length::ZERO, cut.to - cut.from)
                 }
+            };
+            let start = Spot::new(area.x, area.y);
+            let across = (cut.direction == CutDirection::Rip) == (self.lie == Lie::Across);
+            let (run, way) = if across {
+                (area.width, (1.0, 0.0))
+            } else {
+                (area.height, (0.0, 1.0))
             };
             let is_clear = |spot: Spot| {
                 let far = |disc: &Spot| libm::hypot(disc.x - spot.x, disc.y - spot.y) > 2.2 * DISC;
@@ -315,8 +363,15 @@ impl<'a> Sheet<'a> {
         let whole = self.whole();
         let small = TextStyle::new(Face::Regular, FIGURE + 1.0);
         let [length, width] = self.layout.size;
-        let [first, second] = self.both(length);
         let below = Spot::new(whole.x + whole.width / 2.0, whole.y + whole.height + 12.0);
+        self.grain(&whole, marks);
+        if self.frame.is_narrow() {
+            let [first, second] = self.sizes(length, width);
+            let line = format!("{first} ({second})");
+            marks.push(text_mark(self.fonts, &small, Anchor::Middle, below, &line));
+            return;
+        }
+        let [first, second] = self.both(length);
         let line = format!("{first} ({second})");
         marks.push(text_mark(self.fonts, &small, Anchor::Middle, below, &line));
         let [first, second] = self.both(width);
@@ -325,17 +380,24 @@ impl<'a> Sheet<'a> {
         let second = format!("({second})");
         let under = beside.shifted(0.0, 10.0);
         marks.push(text_mark(self.fonts, &small, Anchor::Start, under, &second));
+    }
+
+    /// The arrow of the grain, beside the piece where that lies and at its upper end where it
+    /// stands.
+    fn grain(&self, whole: &Area, marks: &mut Vec<Mark>) {
         let material = self.build.material(self.layout.material);
         if material.is_some_and(|material| material.grain == Grain::AlongLength) {
-            grain_arrow(
-                Spot::new(whole.x + whole.width / 2.0, ROOM_TOP / 2.0),
-                marks,
-            );
+            let middle = Spot::new(whole.x + whole.width / 2.0, ROOM_TOP / 2.0);
+            let way = match self.lie {
+                Lie::Across => [GRAIN, 0.0],
+                Lie::Upright => [0.0, ROOM_TOP / 2.0 - 1.0],
+            };
+            grain_arrow(middle, way, marks);
         }
     }
 
     /// What a reader hears who does not see the figure.
-    fn alternative(&self) -> String {
+    fn alternative(&self, words: &Words) -> String {
         let mut counts: BTreeMap<&str, usize> = BTreeMap::new();
         for placement in &self.layout.placements {
             if let Some(part) = self.build.part(placement.part) {
@@ -347,26 +409,32 @@ impl<'a> Sheet<'a> {
             .map(|(label, count)| format!("{count} × {label}"))
             .collect();
         let [first, second] = self.sizes(self.layout.size[0], self.layout.size[1]);
-        format!("{first} ({second}), cut into {}", parts.join(", "))
+        let size = format!("{first} ({second})");
+        let places = [("size", size.into()), ("parts", parts.join(", ").into())];
+        words.word("figure-layout", &places)
     }
 }
 
-/// A double arrow along the grain.
-fn grain_arrow(middle: Spot, marks: &mut Vec<Mark>) {
-    let half = 26.0;
+/// Half of a grain arrow's length, in points.
+const GRAIN: f64 = 26.0;
+
+/// A double arrow along the grain; `way` leads from its middle to one of its tips.
+pub(super) fn grain_arrow(middle: Spot, [x, y]: [f64; 2], marks: &mut Vec<Mark>) {
+    let half = libm::hypot(x, y).max(0.01);
+    let (x, y) = (x / half, y / half);
     let (head, rise) = (5.0, 2.2);
-    let shaft = [middle.shifted(-half, 0.0), middle.shifted(half, 0.0)];
+    let shaft = [-half, half].map(|along| middle.shifted(along * x, along * y));
     marks.push(Mark::Stroke {
         path: Path::polyline(&shaft, Ends::Open),
         pen: pen(0.25),
     });
     for side in [-1.0, 1.0] {
-        let tip = middle.shifted(half * side, 0.0);
-        let barbs = [
-            tip.shifted(-head * side, -rise),
-            tip,
-            tip.shifted(-head * side, rise),
-        ];
+        let tip = middle.shifted(half * side * x, half * side * y);
+        let barb = |up: f64| {
+            let back = -head * side;
+            tip.shifted(back * x - up * y, back * y + up * x)
+        };
+        let barbs = [barb(-rise), tip, barb(rise)];
         marks.push(Mark::Stroke {
             path: Path::polyline(&barbs, Ends::Open),
             pen: pen(0.25),

@@ -9,6 +9,7 @@ mod anchor;
 mod blocking;
 mod bodies;
 mod chains;
+mod check_square;
 mod compose;
 mod contacts;
 mod curves;
@@ -20,6 +21,7 @@ mod explode;
 mod fills;
 pub mod findings;
 mod fittings;
+mod frame;
 mod free_room;
 mod front;
 mod grid;
@@ -41,6 +43,7 @@ mod silhouette_tests;
 mod silhouettes;
 mod step;
 mod svg;
+mod template;
 #[cfg(test)]
 mod tests;
 mod thinning;
@@ -53,6 +56,7 @@ mod wholes;
 
 use std::collections::BTreeMap;
 
+pub use check_square::{INCHES, METRIC, SquareInk, check_square};
 pub use examine::examine;
 pub use fills::{VisibleFill, visible_fills};
 pub use hidden_lines::{VisibleLine, drawn_lines, visible_lines};
@@ -60,7 +64,10 @@ pub use layout::cutting_layouts;
 pub use part::setting_out_names;
 pub use scene::{BodyId, EdgeKind, Scene, SceneEdge, SceneFace, SceneRound};
 pub use sign::signs;
-pub use svg::svg;
+pub use svg::{
+    DEFAULTS as SVG_DEFAULTS, SvgInPage, SvgLink, ToneOf, Toned, escaped, number, svg, svg_in_page,
+};
+pub use template::{sheet_name, template_name, template_sheets};
 pub use view::{View, ViewPoint, WorldPoint};
 
 use crate::build::Build;
@@ -107,8 +114,11 @@ fn draw_build(build: &Build, solids: &Solids, fonts: &Fonts, words: &Words) -> D
     let figures = Studio::of(build, solids, fonts, words, |studio| {
         let mut figures = shots::views(studio);
         let (parts, elevations) = rayon::join(
-            || part::part_drawings(studio),
-            || elevations::elevations(studio, &told::elevations(build)),
+            || {
+                let templates = template::figures(studio);
+                part::part_drawings(studio).into_iter().chain(templates)
+            },
+            || elevations::elevations(studio, &told::elevations(studio)),
         );
         figures.extend(parts);
         figures.extend(elevations.map(|figure| ("elevations".to_owned(), figure)));

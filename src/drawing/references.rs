@@ -10,6 +10,7 @@
     reason = "rows and columns are counted from the references they come from"
 )]
 
+use super::frame::Frame;
 use super::pens::{NARROW_MM, THIN_MM, line, quiet_reference, reference};
 use crate::build::InstanceId;
 use crate::display::{Area, Ends, Mark, PT_PER_MM, Path, Spot, Tone};
@@ -59,15 +60,24 @@ impl Naming {
 const RADIUS_MM: f64 = 3.4;
 /// From one reference's middle to the next, in millimetres, at the least.
 const PITCH_MM: f64 = 9.0;
-/// From the outline to the circles, in millimetres.
-const CLEAR_MM: f64 = 6.0;
 /// Radius of the dot at the end of a leader, in millimetres.
 const DOT_MM: f64 = 0.55;
+/// Width of a count beside a reference, in millimetres.
+const COUNT_MM: f64 = 7.0;
+
 /// Width that a column of references takes, in millimetres, with room for a count.
-pub(super) const COLUMN_MM: f64 = CLEAR_MM + 2.0 * RADIUS_MM + 7.0;
+pub(super) fn column_mm(frame: &Frame) -> f64 {
+    frame.clear_mm + 2.0 * RADIUS_MM + COUNT_MM
+}
 
 /// The marks of references beside a view that fills `area`.
-pub(super) fn lay_references(fonts: &Fonts, references: &[Reference], area: Area) -> Vec<Mark> {
+pub(super) fn lay_references(
+    fonts: &Fonts,
+    references: &[Reference],
+    area: Area,
+    frame: &Frame,
+) -> Vec<Mark> {
+    let beside = (frame.clear_mm + RADIUS_MM) * PT_PER_MM;
     let mut order: Vec<usize> = (0..references.len()).collect();
     order.sort_by(|a, b| references[*a].anchor.x.total_cmp(&references[*b].anchor.x));
     let middle = area.x + area.width / 2.0;
@@ -89,16 +99,8 @@ pub(super) fn lay_references(fonts: &Fonts, references: &[Reference], area: Area
     let (first, second) = order.split_at(left);
     let mut marks = Vec::new();
     for (column, x, side) in [
-        (
-            first,
-            area.x - (CLEAR_MM + RADIUS_MM) * PT_PER_MM,
-            Anchor::End,
-        ),
-        (
-            second,
-            area.x + area.width + (CLEAR_MM + RADIUS_MM) * PT_PER_MM,
-            Anchor::Start,
-        ),
+        (first, area.x - beside, Anchor::End),
+        (second, area.x + area.width + beside, Anchor::Start),
     ] {
         lay_column(fonts, references, column, x, side, area, &mut marks);
     }

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::blocking::Blocking;
 use super::bodies::{Grade, add_piece};
-use super::compose::{Beside, Print, Shot, Staging, Studio, WIDTH_MM, bounds_of, fit};
+use super::compose::{Beside, Print, Shot, Staging, Studio, bounds_of, fit};
 use super::contacts::Box3;
 use super::detail::too_small;
 use super::explode::{Explosion, Move, Together, explode};
@@ -12,7 +12,7 @@ use super::fills::visible_fills;
 use super::fittings::{add_fittings, room_for_dowels};
 use super::look::{Subject, best_direction, piece_shown};
 use super::picture::Ink;
-use super::references::{COLUMN_MM, Naming, Weight};
+use super::references::{Naming, Weight, column_mm};
 use super::scene::BodyId;
 use super::told;
 use super::view::{View, WorldPoint};
@@ -64,7 +64,7 @@ pub(super) fn stage_step(
         None => Some(best_direction(&arranged.subject, before)),
     };
     let view = asked.unwrap_or_else(|| View::from_direction(direction.unwrap_or(View::ISOMETRIC)));
-    let scale = scale_of(&arranged, &view);
+    let scale = scale_of(studio, &arranged, &view);
     let staging = stage(studio, step, &arranged, scale);
     let joints = studio.build.shown_joints(step);
     let detail = too_small(studio.build, &joints, scale)
@@ -76,9 +76,9 @@ pub(super) fn stage_step(
         prints: vec![Print {
             name: format!("step-{}", number + 1),
             ink: None,
-            height_mm: STEP_MM,
+            height_mm: studio.frame.height_mm(STEP_MM),
             beside: Beside::References(named(studio, step, &arranged)),
-            alternative: told::step(studio.build, number, step, &arranged.moves),
+            alternative: told::step(studio, number, step, &arranged.moves),
         }],
     };
     StagedStep { shot, direction }
@@ -101,7 +101,7 @@ pub(super) fn unseen(
     if !(0..arranged.new.len()).any(doubtful) {
         return Vec::new();
     }
-    let scale = scale_of(&arranged, &view);
+    let scale = scale_of(studio, &arranged, &view);
     let staging = stage(studio, step, &arranged, scale);
     let mut areas: BTreeMap<PlacedId, f64> = BTreeMap::new();
     for fill in visible_fills(&staging.scene, &view) {
@@ -256,10 +256,14 @@ fn subject(
 }
 
 /// The scale of a step's picture, in points for a micrometre.
-fn scale_of(arranged: &Arrangement, view: &View) -> f64 {
+fn scale_of(studio: &Studio<'_>, arranged: &Arrangement, view: &View) -> f64 {
     let boxes = arranged.subject.new.iter().chain(&arranged.subject.built);
-    let width = WIDTH_MM - 2.0 * COLUMN_MM;
-    fit(&bounds_of(boxes, view), width, STEP_MM)
+    let width = studio.frame.width_mm - 2.0 * column_mm(&studio.frame);
+    fit(
+        &bounds_of(boxes, view),
+        width,
+        studio.frame.height_mm(STEP_MM),
+    )
 }
 
 /// The scene of a step, in the grade that suits its scale.

@@ -1,119 +1,165 @@
-//! What figures show, in words, for readers who do not see them.
+//! What figures show, in the words of the plan, for readers who do not see them.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
+use super::compose::Studio;
 use super::explode::Move;
-use crate::build::{Build, PlacedId, Step};
+use crate::build::{JointKind, PlacedId, Step};
 use crate::geometry::{Direction, Interval};
+use crate::words::Filling;
 
-/// The whole with its size.
-fn size(build: &Build) -> String {
-    build.overall.map_or_else(String::new, |overall| {
-        let [width, depth, height] = overall.map(Interval::size);
-        format!(
-            ": {} wide, {} deep, {} high",
-            width.in_both(),
-            depth.in_both(),
-            height.in_both()
-        )
-    })
+/// The whole with its size, by a message.
+fn whole(studio: &Studio<'_>, message: &str) -> String {
+    let title = studio.build.plan.title.as_str();
+    let told = studio.words.word(message, &[("title", title.into())]);
+    let Some(overall) = studio.build.overall else {
+        return told;
+    };
+    let sizes = overall.map(Interval::size).map(|size| {
+        let both = size.in_both();
+        Filling::Words(studio.words.figure(&both))
+    });
+    let [width, depth, height] = sizes;
+    let places = [
+        ("figure", told.into()),
+        ("width", width),
+        ("depth", depth),
+        ("height", height),
+    ];
+    studio.words.word("figure-size", &places)
 }
 
-pub(super) fn cover(build: &Build) -> String {
-    format!(
-        "{}, assembled, seen from the front, the right and above{}",
-        build.plan.title,
-        size(build)
-    )
+pub(super) fn cover(studio: &Studio<'_>) -> String {
+    whole(studio, "cover-figure")
 }
 
-pub(super) fn overview(build: &Build) -> String {
-    format!(
-        "Line drawing of {} with its overall dimensions{}",
-        build.plan.title,
-        size(build)
-    )
+pub(super) fn overview(studio: &Studio<'_>) -> String {
+    whole(studio, "whole-finished-figure")
 }
 
-pub(super) fn elevations(build: &Build) -> String {
-    format!(
-        "{} from the front, from the right side and from above{}",
-        build.plan.title,
-        size(build)
-    )
+pub(super) fn elevations(studio: &Studio<'_>) -> String {
+    whole(studio, "whole-views-figure")
 }
 
-pub(super) fn exploded(build: &Build) -> String {
-    let parts: Vec<String> = build
-        .parts
-        .iter()
-        .filter(|part| part.pieces() > 0)
+pub(super) fn exploded(studio: &Studio<'_>) -> String {
+    let parts = studio.build.parts.iter().filter(|part| part.pieces() > 0);
+    let parts: Vec<String> = parts
         .map(|part| format!("{} {}", part.label, part.title))
         .collect();
-    format!(
-        "Exploded view of {}. Parts: {}",
-        build.plan.title,
-        parts.join(", ")
-    )
+    let parts = parts.join(", ");
+    let apart = studio.words.word("whole-apart-figure", &[]);
+    let places = [("figure", apart.into()), ("parts", parts.into())];
+    studio.words.word("figure-parts", &places)
 }
 
-/// Pieces that are told together: label and title of their part, and where they come from.
-type Group<'w> = (&'w str, &'w str, Option<Direction>);
+/// What is told once of all pieces it is true of: label and title of their part, where they come from, and
+/// what they are joined to and how.
+#[derive(PartialEq, Eq)]
+struct Group<'w> {
+    label: &'w str,
+    title: &'w str,
+    way: Option<Direction>,
+    joined: Vec<(JointKind, BTreeSet<(&'w str, &'w str)>)>,
+}
 
-/// A step: which pieces come in, and from where.
+/// A step: which pieces come in, from where, and what they are joined to.
 pub(super) fn step(
-    build: &Build,
+    studio: &Studio<'_>,
     number: usize,
     step: &Step,
     moves: &BTreeMap<PlacedId, Move>,
 ) -> String {
     let mut groups: Vec<(Group<'_>, usize)> = Vec::new();
-    for piece in build.shown_adds(step) {
-        let Some(part) = build.part_of(piece) else {
+    for piece in studio.build.shown_adds(step) {
+        let Some(part) = studio.build.part_of(piece) else {
             continue;
         };
-        let way = moves
-            .get(&piece)
-            .and_then(|moved| moved.way)
-            .map(|way| way.direction);
-        let key = (part.label.as_str(), part.title.as_str(), way);
-        match groups.iter_mut().find(|(other, _)| *other == key) {
+        let way = moves.get(&piece).and_then(|moved| moved.way);
+        let group = Group {
+            label: &part.label,
+            title: &part.title,
+            way: way.map(|way| way.direction),
+            joined: joined(studio, step, piece),
+        };
+        match groups.iter_mut().find(|(other, _)| *other == group) {
             Some((_, count)) => *count += 1,
-            None => groups.push((key, 1)),
+            None => groups.push((group, 1)),
         }
     }
+    let words = studio.words;
     let phrases: Vec<String> = groups
-        .into_iter()
-        .map(|((label, title, way), count)| {
-            let several = if count > 1 {
-                format!("{count} \u{d7} ")
-            } else {
-                String::new()
-            };
-            let (verb, from) = match way {
-                None => ("stands in its place", ""),
-                Some(way) => ("comes in", from(way)),
-            };
-            let space = if from.is_empty() { "" } else { " " };
-            format!("{several}{label} {title} {verb}{space}{from}")
-        })
+        .iter()
+        .map(|(group, count)| phrase(studio, group, *count))
         .collect();
     let what = if phrases.is_empty() {
-        "the work so far".to_owned()
+        words.word("figure-so-far", &[])
     } else {
         phrases.join("; ")
     };
-    format!("Step {}, {}: {what}", number + 1, step.title)
+    let number = i64::try_from(number + 1).unwrap_or(i64::MAX);
+    let places = [
+        ("number", Filling::Count(number)),
+        ("title", step.title.as_str().into()),
+        ("what", what.into()),
+    ];
+    words.word("figure-step", &places)
 }
 
-/// Where a piece comes from that is drawn away to a side.
-const fn from(way: Direction) -> &'static str {
+/// The joints that a step makes between a piece and others, by kind.
+fn joined<'w>(
+    studio: &Studio<'w>,
+    step: &Step,
+    piece: PlacedId,
+) -> Vec<(JointKind, BTreeSet<(&'w str, &'w str)>)> {
+    let build = studio.build;
+    let mut found: BTreeMap<JointKind, BTreeSet<(&str, &str)>> = BTreeMap::new();
+    let joints = build.shown_joints(step).into_iter();
+    for joint in joints.filter_map(|index| build.joints.get(index)) {
+        let other = if joint.part == piece {
+            joint.to
+        } else if joint.to == piece {
+            joint.part
+        } else {
+            continue;
+        };
+        if let Some(part) = build.part_of(other) {
+            let others = found.entry(joint.kind).or_default();
+            others.insert((part.label.as_str(), part.title.as_str()));
+        }
+    }
+    found.into_iter().collect()
+}
+
+fn phrase(studio: &Studio<'_>, group: &Group<'_>, count: usize) -> String {
+    let words = studio.words;
+    let named = |(label, title): &(&str, &str)| format!("{label} {title}");
+    let part = named(&(group.label, group.title));
+    let places = [
+        ("count", Filling::Count(i64::try_from(count).unwrap_or(1))),
+        ("part", part.into()),
+        ("way", group.way.map_or("none", way).into()),
+    ];
+    let mut told = words.word("figure-comes", &places);
+    for (kind, others) in &group.joined {
+        let others: Vec<String> = others.iter().map(named).collect();
+        let joint = words.word("joint", &[("kind", kind.word().into())]);
+        let places = [
+            ("joint", joint.into()),
+            ("others", others.join(", ").into()),
+        ];
+        told.push_str(&words.word("figure-joined", &places));
+    }
+    told
+}
+
+/// Where a piece comes from that is drawn away to a side, as messages know it.
+const fn way(way: Direction) -> &'static str {
     match way {
-        Direction::Left => "from the left",
-        Direction::Right => "from the right",
-        Direction::Front => "from the front",
-        Direction::Back => "from the back",
-        Direction::Bottom => "from below",
-        Direction::Top => "from above",
+        Direction::Left => "left",
+        Direction::Right => "right",
+        Direction::Front => "front",
+        Direction::Back => "back",
+        Direction::Bottom => "bottom",
+        Direction::Top => "top",
     }
 }

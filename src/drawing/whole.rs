@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use super::blocking::Blocking;
 use super::bodies::{Grade, add_piece};
-use super::compose::{Beside, Print, Shot, Staging, Studio, WIDTH_MM, bounds_of, fit, framed};
+use super::compose::{Beside, Print, Shot, Staging, Studio, bounds_of, fit, framed};
 use super::contacts::Box3;
 use super::dimensions::overall_dimensions;
 use super::explode::{Explosion, Move, Together, explode};
@@ -48,7 +48,7 @@ pub(super) fn body(number: usize) -> BodyId {
 fn assembled(studio: &Studio<'_>, view: &View, height_mm: f64) -> Staging {
     let scale = fit(
         &bounds_of(studio.contacts.boxes.iter(), view),
-        WIDTH_MM,
+        studio.frame.width_mm,
         height_mm,
     );
     let mut staging = Staging::default();
@@ -88,24 +88,25 @@ pub(super) fn in_place(studio: &Studio<'_>) -> Scene {
 /// The shaded view for the cover, and the same view with width, depth and height.
 pub(super) fn finished(studio: &Studio<'_>) -> Shot {
     let view = View::from_direction(View::ISOMETRIC);
+    let high = |mm| studio.frame.height_mm(mm);
     Shot {
-        staging: assembled(studio, &view, COVER_MM),
+        staging: assembled(studio, &view, high(COVER_MM)),
         view,
         detail: None,
         prints: vec![
             Print {
                 name: "cover".to_owned(),
                 ink: Some(Ink::Shaded),
-                height_mm: COVER_MM,
+                height_mm: high(COVER_MM),
                 beside: Beside::References(BTreeMap::new()),
-                alternative: told::cover(studio.build),
+                alternative: told::cover(studio),
             },
             Print {
                 name: "overview".to_owned(),
                 ink: Some(Ink::New),
-                height_mm: OVERVIEW_MM,
+                height_mm: high(OVERVIEW_MM),
                 beside: Beside::Dimensions,
-                alternative: told::overview(studio.build),
+                alternative: told::overview(studio),
             },
         ],
     }
@@ -120,7 +121,7 @@ pub(super) fn dimensioned_figure(
 ) -> Figure {
     let scale = fit(
         &picture.bounds,
-        WIDTH_MM - DIMENSIONS_MM,
+        studio.frame.width_mm - DIMENSIONS_MM,
         print.height_mm - DIMENSIONS_MM / 2.0,
     );
     let sheet = Sheet::new(&picture.bounds, scale, Spot::default());
@@ -178,7 +179,12 @@ pub(super) fn exploded(studio: &Studio<'_>, blocking: &mut Blocking<'_>) -> Shot
         .iter()
         .map(|piece| studio.contacts.place(*piece).shifted(offset(*piece)))
         .collect();
-    let scale = fit(&bounds_of(boxes.iter(), &view), WIDTH_MM, EXPLODED_MM);
+    let height_mm = studio.frame.height_mm(EXPLODED_MM);
+    let scale = fit(
+        &bounds_of(boxes.iter(), &view),
+        studio.frame.width_mm,
+        height_mm,
+    );
     let mut staging = Staging::default();
     for (number, piece) in all.iter().enumerate() {
         let id = body(number);
@@ -214,9 +220,9 @@ pub(super) fn exploded(studio: &Studio<'_>, blocking: &mut Blocking<'_>) -> Shot
         prints: vec![Print {
             name: "exploded".to_owned(),
             ink: Some(Ink::New),
-            height_mm: EXPLODED_MM,
+            height_mm,
             beside: Beside::References(named),
-            alternative: told::exploded(studio.build),
+            alternative: told::exploded(studio),
         }],
     }
 }

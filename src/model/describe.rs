@@ -3,8 +3,9 @@
 use super::evaluate::Evaluator;
 use super::findings::{LACKING, NOT_POSITIVE, PLAN_BLOCK, SAID_TWICE, WORD_OUT_OF_PLACE};
 use super::hardware::{Hardware, HardwareKind};
-use super::head::{Paper, PlanHead, Projection, Revision, User};
+use super::head::{PlanHead, Projection, Revision, User};
 use super::names::nearest_of;
+use super::paper::Paper;
 use crate::finding::Finding;
 use crate::source::Span;
 use crate::syntax::tree::{self, HardwareSettingKind, Name, PlanSetting};

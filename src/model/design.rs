@@ -128,6 +128,16 @@ impl<'t> Evaluator<'t> {
 
     /// The same for a part whose sizes do not matter.
     pub(super) fn side_of(&self, part: &Part, word: &Name) -> Option<Side> {
+        let side = self.known_side(part, word);
+        if side.is_none() {
+            self.tell_word(word, "a side of this part", &Side::ALL.map(Side::word));
+        }
+        side
+    }
+
+    /// The side of an author's word, own words included; none for a word that is none.
+    #[expect(clippy::unused_self, reason = "beside `side_of`, which tells")]
+    pub(super) fn known_side(&self, part: &Part, word: &Name) -> Option<Side> {
         let own = part.lines.iter().find_map(|line| match &line.kind {
             PartLineKind::Call { side, word: known } if known.value == word.value => {
                 Side::from_word(&side.value)
@@ -149,11 +159,18 @@ impl<'t> Evaluator<'t> {
             | PartLineKind::Band { .. }
             | PartLineKind::Allow(_) => None,
         });
-        let side = own.or_else(|| Side::from_word(&word.value));
-        if side.is_none() {
-            self.tell_word(word, "a side of this part", &Side::ALL.map(Side::word));
-        }
-        side
+        own.or_else(|| Side::from_word(&word.value))
+    }
+
+    /// The words of the author's own for sides of a part.
+    pub(super) fn own_words(part: &Part) -> impl Iterator<Item = &str> {
+        part.lines.iter().filter_map(|line| {
+            if let PartLineKind::Call { word, .. } = &line.kind {
+                Some(word.value.as_str())
+            } else {
+                None
+            }
+        })
     }
 
     /// A distance from a side, as a coordinate on that side's axis.

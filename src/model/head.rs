@@ -2,8 +2,9 @@
 
 use serde::Serialize;
 
+use super::paper::Paper;
 use crate::source::Span;
-use crate::units::{Length, Precision};
+use crate::units::Precision;
 
 /// What the plan block says.
 #[derive(Clone, Debug, Default, PartialEq, Serialize)]
@@ -81,42 +82,13 @@ pub enum Projection {
 
 impl PlanHead {
     /// How the views of a part drawing stand to each other: as the author says, or as readers
-    /// of the plan's paper are used to.
+    /// of the plan's paper are used to; on a screen, as those of the author's unit system are.
     pub fn projection(&self) -> Projection {
         self.projection.unwrap_or(match self.paper {
-            Paper::A4 => Projection::FirstAngle,
-            Paper::Letter => Projection::ThirdAngle,
+            Paper::A4 | Paper::A3 => Projection::FirstAngle,
+            Paper::Letter | Paper::Tabloid => Projection::ThirdAngle,
+            Paper::Phone | Paper::Tablet if self.precision.metric_first => Projection::FirstAngle,
+            Paper::Phone | Paper::Tablet => Projection::ThirdAngle,
         })
-    }
-}
-
-/// Paper the plan is printed on.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
-pub enum Paper {
-    /// 210 by 297 mm (ref: units-and-paper, "Paper" [V]).
-    #[default]
-    A4,
-    /// 215.9 by 279.4 mm (ref: units-and-paper, "Paper" [M]).
-    Letter,
-}
-
-impl Paper {
-    /// Both, in the order they are offered.
-    pub const ALL: [Self; 2] = [Self::A4, Self::Letter];
-
-    /// Width and height, upright.
-    pub const fn size(self) -> (Length, Length) {
-        match self {
-            Self::A4 => (Length::from_mm(210), Length::from_mm(297)),
-            Self::Letter => (Length::from_inch(17, 2), Length::from_inch(11, 1)),
-        }
-    }
-
-    /// The author's word.
-    pub const fn word(self) -> &'static str {
-        match self {
-            Self::A4 => "A4",
-            Self::Letter => "Letter",
-        }
     }
 }

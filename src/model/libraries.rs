@@ -61,6 +61,13 @@ impl<'t> Evaluator<'t> {
                 needed.parts.extend(self.part_of_place(place));
             }
         }
+        for (template, scope) in self.all.templates.rows() {
+            // What it names wrongly is told where it is worked out.
+            let found = self.inside(scope, || self.find(&template.part.value));
+            if let Some(Declared::Part(part)) = found {
+                needed.parts.insert(part);
+            }
+        }
         for part in needed.parts.clone() {
             self.needed_by_part(part, &mut needed);
         }
@@ -234,6 +241,7 @@ fn head_of(statement: &Statement) -> Span {
         Statement::Hold(it) => it.title.span,
         Statement::Supply(it) => it.name.span,
         Statement::Continuous(it) => it.span,
+        Statement::Template(it) => it.part.span,
         Statement::Subassembly(it) => it.name.span,
         Statement::Choose(it) => it.name.span,
         Statement::Import(it) => it.span,

@@ -26,6 +26,7 @@ mod material;
 mod material_lines;
 mod names;
 mod overrides;
+mod paper;
 mod part;
 mod place;
 mod require;
@@ -35,6 +36,7 @@ mod sizes;
 mod step;
 mod step_lines;
 mod supply;
+mod template;
 mod uses;
 mod value;
 mod wording;
@@ -50,12 +52,13 @@ pub use feature::plane_axes;
 pub use grid::ProofTriangle;
 pub use groups::{Group, GroupId, Instance, InstanceId};
 pub use hardware::{Hardware, HardwareId, HardwareKind};
-pub use head::{Paper, PlanHead, Projection, Revision, User};
+pub use head::{PlanHead, Projection, Revision, User};
 pub use join::{JoinDesign, JointKind};
 pub use material::{
     Grain, Lumber, LumberMeasure, Material, MaterialForm, MaterialId, Sawn, StockPiece,
 };
 pub use overrides::Overrides;
+pub use paper::{Margins, Paper, Sheet};
 pub use part::{
     ArrisForm, Band, Feature, FeatureShape, GridPattern, HolePurpose, Holes, PartDesign, PartId,
     Pocket, PocketKind, PocketScrewHole, Slope, SlopeKind, SplineSlot, Tenon,
@@ -64,6 +67,7 @@ pub use place::{PlacedId, Placement};
 pub use require::Requirement;
 pub use step::{Pull, Said, SaidPiece, SignalWord, StepDesign};
 pub use supply::{Supply, SupplyId, SupplyKind};
+pub use template::TemplateWish;
 pub use uses::{Allowance, Clearance, Continuous, Held, Load};
 
 /// Everything a source describes, worked out.
@@ -95,6 +99,8 @@ pub struct Model {
     pub requirements: Vec<Requirement>,
     /// Pieces whose grain runs on from one to the next.
     pub continuous: Vec<Continuous>,
+    /// Full-size templates to be printed.
+    pub templates: Vec<TemplateWish>,
     /// Loads on pieces.
     pub loads: Vec<Load>,
     /// Gaps between what moves.

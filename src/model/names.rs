@@ -10,6 +10,7 @@ use crate::source::Span;
 use crate::syntax::tree::{
     Clearance, Continuous, Formal, Hardware, Hold, ImportSource, Imported, Join, Let, Load,
     Material, Name, Param, Part, Place, PlanBlock, Require, Statement, Step, Subassembly, Supply,
+    Template,
 };
 use crate::syntax::{Forest, imports};
 
@@ -80,6 +81,7 @@ pub(super) struct Declarations<'t> {
     pub(super) clearances: Table<'t, Clearance>,
     pub(super) holds: Table<'t, Hold>,
     pub(super) continuous: Table<'t, Continuous>,
+    pub(super) templates: Table<'t, Template>,
     pub(super) supplies: Table<'t, Supply>,
     pub(super) subassemblies: Table<'t, Subassembly>,
     pub(super) formals: Table<'t, Formal>,
@@ -226,6 +228,7 @@ impl<'t> Declarations<'t> {
                 | Statement::Clearance(_)
                 | Statement::Hold(_)
                 | Statement::Continuous(_)
+                | Statement::Template(_)
                 | Statement::Choose(_)
                 | Statement::Import(_)
                 | Statement::Library(_) => {
@@ -255,6 +258,7 @@ impl<'t> Declarations<'t> {
             Statement::Clearance(it) => drop(self.clearances.push(it, scope)),
             Statement::Hold(hold) => drop(self.holds.push(hold, scope)),
             Statement::Continuous(run) => drop(self.continuous.push(run, scope)),
+            Statement::Template(it) => drop(self.templates.push(it, scope)),
             Statement::Plan(_)
             | Statement::Param(_)
             | Statement::Let(_)
@@ -373,6 +377,7 @@ impl<'t> Declarations<'t> {
                 matches!(declared, Declared::Material(_)) || kind == Some("material")
             }
             Meant::Part => matches!(declared, Declared::Part(_) | Declared::Subassembly(_)),
+            Meant::OnePart => matches!(declared, Declared::Part(_)),
             Meant::Hardware => {
                 matches!(declared, Declared::Hardware(_)) || kind == Some("hardware")
             }
@@ -418,6 +423,8 @@ pub(super) enum Meant {
     Material,
     /// A part or a sub-assembly.
     Part,
+    /// A part.
+    OnePart,
     /// An item of hardware.
     Hardware,
     /// An item of hardware or a supply.

@@ -72,6 +72,23 @@ pub struct Feature {
     pub span: Span,
 }
 
+impl Feature {
+    /// The side that it is made from; none for what goes all the way through or round.
+    pub const fn opens_on(&self) -> Option<Side> {
+        match &self.shape {
+            FeatureShape::Holes(holes) => Some(holes.side),
+            FeatureShape::Pocket(pocket) => Some(pocket.side),
+            FeatureShape::PocketScrewHole(hole) => Some(hole.side),
+            FeatureShape::Notch { .. }
+            | FeatureShape::Outline(_)
+            | FeatureShape::Arris { .. }
+            | FeatureShape::Slope(_)
+            | FeatureShape::SplineSlot(_)
+            | FeatureShape::Tenon(_) => None,
+        }
+    }
+}
+
 /// The shape of a feature.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub enum FeatureShape {

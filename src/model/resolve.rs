@@ -15,6 +15,7 @@ use super::part::{Band, PartDesign, PartId};
 use super::place::{PlacedId, Placement};
 use super::scopes::ScopeId;
 use super::supply::{Supply, SupplyId};
+use super::template::TemplateWish;
 use super::uses::{Continuous, Load, allowances};
 use super::wording::PartNumbers;
 use super::{Model, Overrides, choices};
@@ -93,6 +94,7 @@ pub(super) fn resolve(forest: &Forest, overrides: &Overrides) -> Outcome<Model> 
             span: run.span,
         })
     });
+    model.templates = evaluator.templates(&each, &numbers, &model.parts);
     let loads = each.of(&all.loads, |load| Some(evaluator.load(load, &numbers)));
     model.loads = loads.into_iter().flatten().collect();
     model.clearances = each.once_of(&all.clearances, |clearance| evaluator.clearance(clearance));
@@ -242,6 +244,32 @@ impl<'t> Evaluator<'t> {
             }
         }
         bands
+    }
+
+    /// The templates, each side of a part once.
+    fn templates(
+        &self,
+        each: &Each<'_, 't>,
+        numbers: &Numbers,
+        parts: &[PartDesign],
+    ) -> Vec<TemplateWish> {
+        let wishes = each.of(&self.all.templates, |template| {
+            let declared = self.part_of_template(template)?;
+            let part = numbers.part(declared)?;
+            let design = parts.get(part.0)?;
+            self.template(template, declared, (part, design))
+        });
+        let mut once: Vec<TemplateWish> = Vec::new();
+        for wish in wishes {
+            let same = |other: &&TemplateWish| other.part == wish.part && other.side == wish.side;
+            match once.iter().find(same) {
+                // What a sub-assembly says is said once, however often it is placed.
+                Some(first) if first.span == wish.span => {}
+                Some(first) => self.tell_twice("the template of this side", first.span, wish.span),
+                None => once.push(wish),
+            }
+        }
+        once
     }
 
     /// The loads of a statement, one for each piece.

@@ -6,11 +6,14 @@ use crate::document::tree::{Align, Block, Inline};
 use super::Placed;
 use super::blocks::{Column, Setter};
 use super::flow::{BreakCost, Slab};
+use super::format::Display;
 use super::inline::Text;
+use super::structure::{ElementId, Role};
 use super::style::{BESIDE, BODY, GRID, LEGEND, LEGEND_LEADING, LEGEND_TEXT, baseline};
 
-/// Most figures in a line of a legend.
+/// Most figures in a line of a legend, and how much room each has at the least.
 const MOST_IN_LEGEND: usize = 4;
+const IN_LEGEND: f64 = 105.0;
 /// Most figures in a line beside blocks.
 const MOST_BESIDE: usize = 6;
 /// Between two figures that stand beside blocks.
@@ -20,12 +23,14 @@ const OVERHANG: f64 = 3.0;
 /// Height of capitals at size 1.
 const CAPITALS: f64 = 0.714;
 
-/// A figure no wider and no higher than `room`, its upper left corner at `at`.
-fn small(figure: &Figure, at: Spot, room: f64) -> Placed<'_> {
+/// A figure no wider and no higher than `room`, its upper left corner at `at`; `natural` is the
+/// scale at which it is as large as it is drawn.
+fn small(figure: &Figure, at: Spot, room: f64, natural: f64, element: ElementId) -> Placed<'_> {
     Placed::Figure {
         figure,
         at,
-        scale: (room / figure.width.max(figure.height)).min(1.0),
+        scale: (room / figure.width.max(figure.height)).min(natural),
+        element,
     }
 }
 
@@ -50,11 +55,16 @@ impl<'d> Setter<'d, '_> {
 
     /// Figures with their words to the right, in lines of even length.
     pub(super) fn legend(&mut self, entries: &'d [(String, Vec<Inline>)], column: Column) {
-        let rows = entries.len().div_ceil(MOST_IN_LEGEND).max(1);
+        let natural = self.format.natural();
+        let most = (2..=MOST_IN_LEGEND)
+            .rev()
+            .find(|n| count(*n) * IN_LEGEND <= column.width);
+        let rows = entries.len().div_ceil(most.unwrap_or(1)).max(1);
         let columns = entries.len().div_ceil(rows).max(1);
         let width = column.width / count(columns);
         let first = self.flow.slabs.len();
         let mut space = self.flow.space(GRID);
+        self.flow.structure.open(Role::Division);
         for row in entries.chunks(columns) {
             let beside = LEGEND + GRID;
             let room = (width - beside - GRID).max(1.0);
@@ -62,22 +72,28 @@ impl<'d> Setter<'d, '_> {
                 let text = Text::new(text, LEGEND_TEXT);
                 let lines = text.lines(self.fonts, room);
                 let height = count(lines.len()) * LEGEND_LEADING;
-                (self.drawn(name), text, lines, height)
+                (name, text, lines, height)
             });
             let set: Vec<_> = set.collect();
             let height = set.iter().fold(LEGEND, |highest, one| highest.max(one.3));
             let mut slab = Slab::new(height);
             slab.space = space;
-            for ((figure, text, lines, text_height), across, _) in in_lines(set, columns) {
+            for ((name, text, lines, text_height), across, _) in in_lines(set, columns) {
                 let left = column.x + across * width;
                 let top = (height - LEGEND) / 2.0;
-                slab.content
-                    .extend(figure.map(|figure| small(figure, Spot::new(left, top), LEGEND)));
+                if let Some(figure) = self.drawn(name) {
+                    let element = self.figure_element(name);
+                    let at = Spot::new(left, top);
+                    let placed = small(figure, at, LEGEND, natural, element);
+                    slab.content.push(placed);
+                }
+                let own = self.flow.structure.add(Role::Paragraph);
+                let elements = text.elements(&mut self.flow.structure, own);
                 let mut down = (height - text_height) / 2.0;
                 for line in lines {
                     let base = down + baseline(LEGEND_TEXT.size, LEGEND_LEADING);
                     let spot = Spot::new(left + beside, base);
-                    let marks = text.marks(self.fonts, line, spot, (room, Align::Left));
+                    let marks = text.marks(self.fonts, line, spot, (room, Align::Left), &elements);
                     slab.content.extend(marks);
                     down += LEGEND_LEADING;
                 }
@@ -85,20 +101,31 @@ impl<'d> Setter<'d, '_> {
             self.flow.push(slab);
             space = GRID;
         }
+        self.flow.structure.close();
         self.flow.keep_from(first, self.room, BreakCost::Kept);
         self.flow.space_after(GRID * 1.5);
     }
 
     /// Blocks with figures to their right, which are never parted from their first lines.
     pub(super) fn beside(&mut self, figures: &'d [String], blocks: &'d [Block], column: Column) {
-        let figures: Vec<&Figure> = figures.iter().filter_map(|name| self.drawn(name)).collect();
+        let mut drawn: Vec<(&Figure, ElementId)> = Vec::new();
+        for name in figures {
+            if let Some(figure) = self.drawn(name) {
+                drawn.push((figure, self.figure_element(name)));
+            }
+        }
+        let figures = drawn;
         if figures.is_empty() {
             self.blocks(blocks, column);
             return;
         }
         let each = BESIDE + GAP;
-        // At least half of the column is left to the text.
-        let most = (1..=MOST_BESIDE)
+        // At least half of the column is left to the text, of a narrow one as much as can be.
+        let most = match self.format.display {
+            Display::Large => MOST_BESIDE,
+            Display::Small => 1,
+        };
+        let most = (1..=most)
             .rev()
             .find(|n| count(*n) * each <= column.width / 2.0);
         let columns = figures.len().min(most.unwrap_or(1));
@@ -118,9 +145,10 @@ impl<'d> Setter<'d, '_> {
         // Level with the capitals of the first line, or with the middle of a short text.
         let capitals = (slab.baseline - BODY.size * CAPITALS).max(0.0);
         let top = capitals.min((text - high) / 2.0);
-        let placed = in_lines(figures, columns).map(|(figure, across, down)| {
+        let natural = self.format.natural();
+        let placed = in_lines(figures, columns).map(|((figure, element), across, down)| {
             let at = Spot::new(left + across * each, top + down * each);
-            small(figure, at, BESIDE)
+            small(figure, at, BESIDE, natural, element)
         });
         slab.content.extend(placed);
         self.flow.tie_from(first, top + high);

@@ -1,13 +1,16 @@
 //! Blocks: headings, paragraphs, lists and groups, set one below the other.
 
 use crate::display::{Area, Face, Mark, Path, Pen, Spot, Tone};
+use crate::document::outline::{headings, unmarked};
 use crate::document::tree::{Align, Block, Document, Inline, ListMarker};
 use crate::text::{Anchor, Fonts, Hyphens, TextStyle, text_mark};
 use crate::words::Words;
 
 use super::Placed;
 use super::flow::{BreakCost, Entry, Flow, Slab};
+use super::format::Format;
 use super::inline::{Text, plain};
+use super::structure::{ElementId, Role};
 use super::style::{self, Measure, ParagraphStyle, reading_width};
 
 /// Blocks nested deeper than this are set as if they were not nested.
@@ -52,18 +55,22 @@ pub(super) struct Setter<'d, 'f> {
     pub(super) words: &'d Words,
     /// How long words are divided.
     pub(super) hyphens: Hyphens,
+    /// Size of the page and of its type.
+    pub(super) format: Format,
     /// Height of the text area.
     pub(super) room: f64,
     pub(super) flow: Flow<'d>,
 }
 
 /// Sets a whole document as one column of slabs.
-pub(super) fn set<'d>(document: &'d Document, fonts: &Fonts, area: Area) -> Flow<'d> {
+pub(super) fn set<'d>(document: &'d Document, fonts: &Fonts, format: Format) -> Flow<'d> {
+    let area = format.area;
     let mut setter = Setter {
         document,
         fonts,
         words: &document.words,
         hyphens: Hyphens::of(&document.language),
+        format,
         room: area.height,
         flow: Flow::default(),
     };
@@ -80,35 +87,13 @@ pub(super) fn set<'d>(document: &'d Document, fonts: &Fonts, area: Area) -> Flow
 
 /// Every heading with its place, also those inside other blocks.
 fn entries(blocks: &[Block]) -> Vec<Entry> {
-    let mut found = Vec::new();
-    for block in blocks {
-        match block {
-            Block::Heading {
-                level, id, text, ..
-            } => found.push(Entry {
-                level: *level,
-                id: id.clone(),
-                title: plain(text),
-            }),
-            Block::Framed { blocks, .. }
-            | Block::Beside { blocks, .. }
-            | Block::Together { blocks } => {
-                found.append(&mut entries(blocks));
-            }
-            Block::List { items, .. } => {
-                found.extend(items.iter().flat_map(|item| entries(item)));
-            }
-            Block::Marked { block, .. } => found.extend(entries(std::slice::from_ref(block))),
-            Block::Paragraph { .. }
-            | Block::Table(_)
-            | Block::Figure { .. }
-            | Block::Legend { .. }
-            | Block::Contents
-            | Block::ScaleCheck
-            | Block::PageBreak => {}
-        }
-    }
-    found
+    let found = headings(blocks).into_iter();
+    let entries = found.map(|heading| Entry {
+        level: heading.level,
+        id: heading.id.to_owned(),
+        title: plain(heading.text),
+    });
+    entries.collect()
 }
 
 /// True for words that are nothing without what follows: "You need:", or the caption of a table.
@@ -119,30 +104,19 @@ fn leads_on(block: &Block, next: Option<&Block>) -> bool {
     (class == "caption" && matches!(unmarked(next), Block::Table(_))) || plain(text).ends_with(':')
 }
 
-/// A block without the mark in its margin.
-fn unmarked(block: &Block) -> &Block {
-    match block {
-        Block::Marked { block, .. } => unmarked(block),
-        Block::Heading { .. }
-        | Block::Paragraph { .. }
-        | Block::List { .. }
-        | Block::Table(_)
-        | Block::Figure { .. }
-        | Block::Legend { .. }
-        | Block::Beside { .. }
-        | Block::Framed { .. }
-        | Block::Together { .. }
-        | Block::Contents
-        | Block::ScaleCheck
-        | Block::PageBreak => block,
-    }
+/// True for a table with a remark below it, which would be lost on a page of its own.
+fn remarks_on(block: &Block, next: Option<&Block>) -> bool {
+    let is_remark =
+        |next: &Block| matches!(unmarked(next), Block::Paragraph { class, .. } if class == "small");
+    matches!(unmarked(block), Block::Table(_)) && next.is_some_and(is_remark)
 }
 
 impl<'d> Setter<'d, '_> {
     pub(super) fn blocks(&mut self, blocks: &'d [Block], column: Column) {
         for (i, block) in blocks.iter().enumerate() {
             self.block(block, column);
-            if leads_on(block, blocks.get(i + 1)) {
+            let next = blocks.get(i + 1);
+            if leads_on(block, next) || remarks_on(block, next) {
                 self.flow.tie();
             }
         }
@@ -167,18 +141,20 @@ impl<'d> Setter<'d, '_> {
                 in_columns,
                 items,
             } => {
-                if *in_columns {
+                self.flow.structure.open(Role::List(*marker));
+                if *in_columns && column.width >= TWO_COLUMNS {
                     self.list_in_columns(*marker, items, column);
                 } else {
                     self.list(*marker, items, 0, column);
                 }
+                self.flow.structure.close();
             }
             Block::Table(table) => self.table(table, column),
             Block::Figure {
                 name,
                 class,
                 caption,
-            } => self.figure(name, style::tallest(class), caption, column),
+            } => self.figure(name, self.format.tallest(class), caption, column),
             Block::Legend { entries } => self.legend(entries, column),
             Block::Beside { figures, blocks } => self.beside(figures, blocks, column),
             Block::Framed { class, blocks } => self.framed(class, blocks, column),
@@ -186,11 +162,13 @@ impl<'d> Setter<'d, '_> {
                 let first = self.flow.slabs.len();
                 let above = self.flow.tied_height();
                 self.blocks(blocks, column.inside(0.0, 0.0));
-                self.flow.shrink_figure(first, self.room - above);
+                self.flow
+                    .shrink_figure(first, self.room - above, self.format.natural());
                 self.flow.keep_from(first, self.room, BreakCost::Kept);
             }
             Block::Contents => self.contents(column),
             Block::ScaleCheck => self.scale_check(column),
+            Block::Sheet { figure, id, .. } => self.sheet(figure, id),
             Block::PageBreak => self.flow.break_page(),
             Block::Marked { change, block } => {
                 let first = self.flow.slabs.len();
@@ -201,13 +179,14 @@ impl<'d> Setter<'d, '_> {
     }
 
     fn heading(&mut self, level: u8, id: &str, text: &[Inline], column: Column) {
-        let mut style = style::heading(level);
+        let mut style = style::heading(level, self.format.display);
         if self.flow.is_tied() {
             // Right below another heading that one's space is enough.
             style.before = 0.0;
         }
         let first = self.flow.slabs.len();
-        self.lines(text, style, column, Align::Left);
+        let element = self.flow.structure.add_heading(level);
+        self.lines(text, style, column, Align::Left, element);
         // A heading is never parted, and never from what it is over.
         self.flow.keep_from(first, self.room, BreakCost::Tied);
         self.flow.tie();
@@ -221,12 +200,13 @@ impl<'d> Setter<'d, '_> {
 
     fn paragraph(&mut self, class: &str, id: &str, text: &[Inline], column: Column) {
         let first = self.flow.slabs.len();
-        let mut style = style::paragraph(class);
+        let mut style = style::paragraph(class, self.format.display);
         if self.flow.is_boxed() {
             // A frame beside a shorter line would look like a fault.
             style.measure = Measure::Full;
         }
-        self.lines(text, style, column, Align::Left);
+        let element = self.flow.structure.add(Role::Paragraph);
+        self.lines(text, style, column, Align::Left, element);
         if self.flow.is_boxed() {
             // Half of what a caution says may be worse than nothing.
             self.flow
@@ -271,6 +251,7 @@ impl<'d> Setter<'d, '_> {
         style: ParagraphStyle,
         column: Column,
         align: Align,
+        element: ElementId,
     ) {
         // A heading is read at a glance.
         let hyphens = match style.text.face {
@@ -283,13 +264,14 @@ impl<'d> Setter<'d, '_> {
             Measure::Full => column.width,
         };
         let lines = text.lines(self.fonts, width);
+        let elements = text.elements(&mut self.flow.structure, element);
         let count = lines.len();
         let space = self.flow.space(style.before);
         for (number, line) in lines.into_iter().enumerate() {
             let mut slab = Slab::new(style.leading);
             slab.baseline = style.baseline();
             let spot = Spot::new(column.x, slab.baseline);
-            slab.content = text.marks(self.fonts, line, spot, (width, align));
+            slab.content = text.marks(self.fonts, line, spot, (width, align), &elements);
             if number == 0 {
                 slab.space = space;
                 slab.on_grid = true;
@@ -336,7 +318,12 @@ impl<'d> Setter<'d, '_> {
         };
         for (number, item) in items.iter().enumerate() {
             let first = self.flow.slabs.len();
+            self.flow.structure.open(Role::Item);
+            let label = self.flow.structure.add(Role::Label);
+            self.flow.structure.open(Role::Body);
             self.blocks(item, inner);
+            self.flow.structure.close();
+            self.flow.structure.close();
             let Some(slab) = self.flow.slabs.get_mut(first) else {
                 continue;
             };
@@ -347,7 +334,12 @@ impl<'d> Setter<'d, '_> {
             };
             let mark = self.marker(marker, before + number + 1, Spot::new(column.x, baseline));
             if let Some(slab) = self.flow.slabs.get_mut(first) {
-                slab.content.push(Placed::Mark(mark));
+                // Before what it says, as it is read.
+                let label = Placed::Content {
+                    element: label,
+                    mark,
+                };
+                slab.content.insert(0, label);
                 // Items follow each other closely and off the grid, a list's first one excepted.
                 if number > 0 || column.in_list {
                     // After a box or a table an item needs more air.
@@ -392,6 +384,8 @@ impl<'d> Setter<'d, '_> {
     }
 }
 
+/// Short items stand side by side in a column that is at least as wide.
+const TWO_COLUMNS: f64 = 320.0;
 /// Free space between the items of a list.
 const LIST_GAP: f64 = 3.5;
 

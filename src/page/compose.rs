@@ -2,33 +2,35 @@
 
 use std::collections::BTreeMap;
 
-use crate::build::Paper;
-use crate::display::{Area, Ends, Face, Mark, Path, Pen, Spot};
+use crate::display::{Area, Ends, Face, Mark, PT_PER_MM, Path, Pen, Spot};
 use crate::document::tree::{Change, Document};
+use crate::full_size::{EDGE, HEAD};
 use crate::text::{Anchor, Fonts, text_mark};
 use crate::words::{Filling, Words};
 
 use super::breaks::{Sheet, break_pages};
 use super::flow::{BOX_PAD, Entry, Flow, PageNumber, Slab, moved};
+use super::format::{Display, Format};
 use super::inline::plain_line;
 use super::margin;
-use super::style::{self, RULE, RUNNING, RUNNING_BASELINE};
+use super::style::{RULE, RUNNING};
 use super::{OutlineEntry, PageList, Pages, Placed};
 
 /// Breaks the flow into pages and finishes each of them.
 pub(super) fn compose<'d>(
     document: &'d Document,
     fonts: &Fonts,
-    paper: Paper,
+    format: Format,
     mut flow: Flow<'d>,
 ) -> Pages<'d> {
-    let area = style::text_area(paper);
-    let (width, height) = style::paper_size(paper);
+    let area = format.area;
+    let (width, height) = format.size;
     let sheets = break_pages(&flow, area.height);
     let mut slabs = std::mem::take(&mut flow.slabs).into_iter();
     let mut pages = Vec::with_capacity(sheets.len().max(1));
     let mut destinations = BTreeMap::new();
     let mut numbers = Vec::new();
+    let mut heads = Vec::new();
     for (number, sheet) in sheets.iter().enumerate() {
         let mut page = Composer {
             flow: &flow,
@@ -42,7 +44,13 @@ pub(super) fn compose<'d>(
             numbers: &mut numbers,
         };
         let taken: Vec<Slab<'d>> = slabs.by_ref().take(sheet.tops.len()).collect();
+        let own = taken.first().and_then(|slab| slab.page);
         page.take(taken, sheet, slabs.as_slice().first());
+        let (width, height) = own.unwrap_or((width, height));
+        heads.push(match own {
+            None => Head::over_text(&format),
+            Some((width, _)) => Head::over_sheet(width, format.natural()),
+        });
         pages.push(PageList {
             width,
             height,
@@ -57,7 +65,18 @@ pub(super) fn compose<'d>(
         });
     }
     fill_numbers(&mut pages, fonts, &destinations, &numbers);
-    running_heads(&mut pages, document, fonts, area);
+    running_heads(&mut pages, document, fonts, (&format, &heads));
+    let page_names = (1..=pages.len()).map(|number| page_of(&document.words, number, pages.len()));
+    let page_names = page_names.collect();
+    let enlarged = format.enlarged;
+    if (enlarged - 1.0).abs() > 1e-9 {
+        for page in &mut pages {
+            page.enlarge(enlarged);
+        }
+        for (_, y) in destinations.values_mut() {
+            *y *= enlarged;
+        }
+    }
     Pages {
         outline: outline(&flow.entries, &destinations),
         pages,
@@ -65,6 +84,8 @@ pub(super) fn compose<'d>(
         title: document.title.clone(),
         author: document.author.clone(),
         language: document.language.clone(),
+        structure: std::mem::take(&mut flow.structure),
+        page_names,
     }
 }
 
@@ -89,6 +110,11 @@ impl<'d> Composer<'_, 'd> {
         // Top and bottom of every box on this page.
         let mut extents: BTreeMap<usize, (f64, f64)> = BTreeMap::new();
         for (i, (slab, top)) in slabs.into_iter().zip(&sheet.tops).enumerate() {
+            if slab.page.is_some() {
+                // It is what it is from edge to edge.
+                self.slab(slab, Spot::default());
+                continue;
+            }
             let y = self.area.y + top;
             self.changes.push((slab.change, y, y + slab.height));
             for number in &slab.boxes {
@@ -98,21 +124,20 @@ impl<'d> Composer<'_, 'd> {
                 let above = if i == 0 { self.area.y } else { y };
                 extents.entry(*number).or_insert((above, bottom)).1 = bottom;
             }
-            self.slab(slab, y);
+            self.slab(slab, Spot::new(self.area.x, y));
         }
         self.frames(&extents);
         let marks = margin::changes(self.fonts, self.area, &self.changes, self.mark);
         self.content.extend(marks.into_iter().map(Placed::Mark));
     }
 
-    fn slab(&mut self, slab: Slab<'d>, y: f64) {
-        let (dx, dy) = (self.area.x, y);
+    fn slab(&mut self, slab: Slab<'d>, Spot { x: dx, y: dy }: Spot) {
         let content = slab.content.into_iter();
         self.content
             .extend(content.map(|placed| moved(placed, dx, dy)));
         for place in slab.places.into_iter().filter(|place| !place.is_empty()) {
             // Of two places of one name the first one counts; `examine` reports the other.
-            self.destinations.entry(place).or_insert((self.number, y));
+            self.destinations.entry(place).or_insert((self.number, dy));
         }
         for number in slab.numbers {
             let at = number.at.shifted(dx, dy);
@@ -168,7 +193,8 @@ fn fill_numbers(
         if let (Some((target, _)), Some(page)) = (found, pages.get_mut(*page)) {
             let text = (target + 1).to_string();
             let mark = text_mark(fonts, &number.style, Anchor::End, number.at, &text);
-            page.content.push(Placed::Mark(mark));
+            let element = number.element;
+            page.content.push(Placed::Content { element, mark });
         }
     }
 }
@@ -182,13 +208,59 @@ fn page_of(words: &Words, number: usize, count: usize) -> String {
     )
 }
 
-/// Title and revision on the left, "page n of m" on the right, on all pages but the first.
-fn running_heads(pages: &mut [PageList<'_>], document: &Document, fonts: &Fonts, area: Area) {
+/// Where the running head of a page stands.
+#[derive(Clone, Copy)]
+struct Head {
+    left: f64,
+    width: f64,
+    /// Its baseline.
+    base: f64,
+    /// From there to the rule below it.
+    rule: f64,
+    /// The first page of a plan is its cover, and has none.
+    on_first: bool,
+}
+
+impl Head {
+    fn over_text(format: &Format) -> Self {
+        Self {
+            left: format.area.x,
+            width: format.area.width,
+            base: format.running,
+            rule: 5.5,
+            on_first: false,
+        }
+    }
+
+    /// Over what fills a page of its own, inside of what a printer leaves white.
+    fn over_sheet(width: f64, natural: f64) -> Self {
+        let [edge, head] = [EDGE, HEAD].map(|length| length.mm() * PT_PER_MM * natural);
+        Self {
+            left: edge,
+            width: width - 2.0 * edge,
+            base: edge + head * 0.5,
+            rule: head * 0.25,
+            on_first: true,
+        }
+    }
+}
+
+/// Title and revision on the left, "page n of m" on the right, on all pages but the cover.
+fn running_heads(
+    pages: &mut [PageList<'_>],
+    document: &Document,
+    fonts: &Fonts,
+    (format, heads): (&Format, &[Head]),
+) {
     let words = &document.words;
     let count = pages.len();
     let bold = RUNNING.face(Face::Bold);
-    for (i, page) in pages.iter_mut().enumerate().skip(1) {
-        let right = Spot::new(area.x + area.width, RUNNING_BASELINE);
+    let pages = pages.iter_mut().zip(heads).enumerate();
+    for (i, (page, head)) in pages.filter(|(i, (_, head))| *i > 0 || head.on_first) {
+        let Head {
+            left, width, base, ..
+        } = *head;
+        let right = Spot::new(left + width, base);
         let number = text_mark(
             fonts,
             &RUNNING,
@@ -196,22 +268,20 @@ fn running_heads(pages: &mut [PageList<'_>], document: &Document, fonts: &Fonts,
             right,
             &page_of(words, i + 1, count),
         );
-        let room = area.width - 84.0;
-        let left = Spot::new(area.x, RUNNING_BASELINE);
+        let room = width - 84.0;
+        let left = Spot::new(left, base);
         let (title, taken) = plain_line(fonts, &bold, &document.title, left, room);
         let gap = if taken > 0.0 { 10.0 } else { 0.0 };
         let beside = left.shifted(taken + gap, 0.0);
-        let (running, _) = plain_line(
-            fonts,
-            &RUNNING,
-            &document.running,
-            beside,
-            room - taken - gap,
-        );
-        let ends = [
-            Spot::new(area.x, RUNNING_BASELINE + 5.5),
-            Spot::new(area.x + area.width, RUNNING_BASELINE + 5.5),
-        ];
+        // Half a date is none: on a small screen the title alone has room.
+        let (running, _) = match format.display {
+            Display::Large => {
+                let room = room - taken - gap;
+                plain_line(fonts, &RUNNING, &document.running, beside, room)
+            }
+            Display::Small => (None, 0.0),
+        };
+        let ends = [left.shifted(0.0, head.rule), right.shifted(0.0, head.rule)];
         let rule = Mark::Stroke {
             path: Path::polyline(&ends, Ends::Open),
             pen: Pen {

@@ -8,6 +8,7 @@ use super::Placed;
 use super::blocks::{Column, Setter};
 use super::flow::{BreakCost, PageNumber, Slab};
 use super::inline::Text;
+use super::structure::{ElementId, Role};
 use super::style::{BODY, GRID, baseline, reading_width};
 
 /// Room for a page number.
@@ -23,6 +24,7 @@ impl Setter<'_, '_> {
         let width = column.width.min(reading_width(BODY.size));
         let space = self.flow.space(0.0);
         let listed = entries.iter();
+        self.flow.structure.open(Role::Contents);
         let mut listed = listed
             .filter(|entry| entry.level <= 2 && !entry.title.is_empty())
             .enumerate()
@@ -38,23 +40,27 @@ impl Setter<'_, '_> {
             let text = Text::new(&text, style);
             let lines = text.lines(self.fonts, (width - indent - NUMBER * 1.5).max(40.0));
             let count = lines.len();
+            let line_of = self.flow.structure.add(Role::ContentsItem);
+            let link = self.flow.structure.add_in(line_of, Role::Link);
             for (i, line) in lines.into_iter().enumerate() {
                 let mut slab = Slab::new(LEADING);
                 slab.baseline = baseline(BODY.size, LEADING);
                 let spot = Spot::new(column.x + indent, slab.baseline);
                 let end = indent + line.width;
-                slab.content = text.marks(self.fonts, line, spot, (width, Align::Left));
-                slab.content.push(Placed::Mark(Mark::Link {
-                    area: Area {
-                        x: column.x,
-                        y: 0.0,
-                        width,
-                        height: LEADING,
-                    },
-                    target: entry.id.clone(),
-                }));
+                slab.content = text.marks(self.fonts, line, spot, (width, Align::Left), &[link]);
+                let area = Area {
+                    x: column.x,
+                    y: 0.0,
+                    width,
+                    height: LEADING,
+                };
+                let target = entry.id.clone();
+                slab.content.push(Placed::Content {
+                    element: link,
+                    mark: Mark::Link { area, target },
+                });
                 if i + 1 == count {
-                    number_at(&mut slab, column, (end, width), &entry.id, style);
+                    number_at(&mut slab, column, (end, width), &entry.id, (style, link));
                 }
                 match (number, i) {
                     (0, 0) => {
@@ -71,6 +77,7 @@ impl Setter<'_, '_> {
                 self.flow.tie();
             }
         }
+        self.flow.structure.close();
         self.flow.space_after(GRID * 2.0);
     }
 }
@@ -81,7 +88,7 @@ fn number_at(
     column: Column,
     (end, width): (f64, f64),
     target: &str,
-    style: TextStyle,
+    (style, element): (TextStyle, ElementId),
 ) {
     let y = slab.baseline;
     let from = Spot::new(column.x + width - NUMBER, y - 0.6);
@@ -100,5 +107,6 @@ fn number_at(
         target: target.to_owned(),
         at: Spot::new(column.x + width, y),
         style,
+        element,
     });
 }

@@ -36,11 +36,7 @@ fn characters(fonts: &Fonts, pages: &Pages<'_>, findings: &mut Findings) {
     let (mut lacking, mut from_right) = (Met::new(), Met::new());
     for (i, page) in pages.pages.iter().enumerate() {
         for placed in &page.content {
-            let marks = match placed {
-                Placed::Mark(mark) => std::slice::from_ref(mark),
-                Placed::Figure { figure, .. } => &figure.marks,
-            };
-            for mark in marks {
+            for mark in placed.marks() {
                 if let Mark::Text(run) = mark {
                     examine_run(fonts, run, i + 1, &mut lacking, &mut from_right);
                 }
@@ -181,6 +177,10 @@ impl<'d> Names<'d> {
                 }
                 Block::Framed { blocks, .. } | Block::Together { blocks } => self.blocks(blocks),
                 Block::Marked { block, .. } => self.blocks(std::slice::from_ref(block)),
+                Block::Sheet { figure, id, .. } => {
+                    self.place(id);
+                    self.figures.insert(figure);
+                }
                 Block::Contents | Block::ScaleCheck | Block::PageBreak => {}
             }
         }

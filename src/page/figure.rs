@@ -7,9 +7,45 @@ use super::Placed;
 use super::blocks::{Column, Setter};
 use super::flow::{BreakCost, LEAST_SHRINK, Slab};
 use super::inline::Text;
+use super::structure::{ElementId, Role};
 use super::style::{CAPTION, CAPTION_LEADING, GRID, baseline};
 
 impl<'d> Setter<'d, '_> {
+    /// The element of a figure, with what it shows: in the document's words or, where it has none, in the
+    /// drawing's own.
+    pub(super) fn figure_element(&mut self, name: &str) -> ElementId {
+        let own = self.document.alternatives.get(name);
+        let drawn = self.document.figures.get(name);
+        let told = own.or_else(|| drawn.map(|figure| &figure.alternative));
+        self.flow
+            .structure
+            .add_figure(told.map_or(name, |words| words.as_str()))
+    }
+
+    /// A page that a figure fills in its own size.
+    pub(super) fn sheet(&mut self, name: &str, id: &str) {
+        // A name without a figure is found by `examine`.
+        let Some(figure) = self.document.figures.get(name) else {
+            return;
+        };
+        let natural = self.format.natural();
+        let element = self.figure_element(name);
+        let mut slab = Slab::new(0.0);
+        slab.page = Some((figure.width * natural, figure.height * natural));
+        slab.places.push(id.to_owned());
+        slab.places.push(name.to_owned());
+        slab.content.push(Placed::Figure {
+            figure,
+            at: Spot::default(),
+            scale: natural,
+            element,
+        });
+        self.flow.break_page();
+        self.flow.push(slab);
+        self.flow.break_page();
+        self.flow.space_after(0.0);
+    }
+
     /// A figure at most `tallest` points high.
     pub(super) fn figure(&mut self, name: &str, tallest: f64, caption: &[Inline], column: Column) {
         // A name without a figure is found by `examine`; its caption still says what is missing.
@@ -24,7 +60,7 @@ impl<'d> Setter<'d, '_> {
             && figure.width > 0.0
             && figure.height > 0.0
         {
-            let widest = (column.width / figure.width).min(1.0);
+            let widest = (column.width / figure.width).min(self.format.natural());
             let mut scale = widest.min(room / figure.height);
             // A little smaller rather than parted from the heading above it.
             let under_heading = (room - self.flow.tied_height() - space) / figure.height;
@@ -36,6 +72,7 @@ impl<'d> Setter<'d, '_> {
             {
                 scale = under_heading;
             }
+            let element = self.figure_element(name);
             let mut slab = Slab::new(figure.height * scale);
             slab.space = space;
             slab.places.push(name.to_owned());
@@ -43,6 +80,7 @@ impl<'d> Setter<'d, '_> {
                 figure,
                 at: Spot::new(column.x + (column.width - figure.width * scale) / 2.0, 0.0),
                 scale,
+                element,
             });
             self.flow.push(slab);
             space = gap;
@@ -50,11 +88,20 @@ impl<'d> Setter<'d, '_> {
                 self.flow.tie();
             }
         }
+        let element = (!lines.is_empty()).then(|| self.flow.structure.add(Role::Paragraph));
+        let elements = element.map(|own| caption.elements(&mut self.flow.structure, own));
+        let elements = elements.unwrap_or_default();
         for (number, line) in lines.into_iter().enumerate() {
             let mut slab = Slab::new(CAPTION_LEADING);
             slab.baseline = baseline(CAPTION.size, CAPTION_LEADING);
             let spot = Spot::new(column.x, slab.baseline);
-            slab.content = caption.marks(self.fonts, line, spot, (column.width, Align::Centre));
+            slab.content = caption.marks(
+                self.fonts,
+                line,
+                spot,
+                (column.width, Align::Centre),
+                &elements,
+            );
             if number == 0 {
                 slab.space = space;
             } else {

@@ -5,6 +5,7 @@ use crate::document::tree::Change;
 use crate::text::TextStyle;
 
 use super::Placed;
+use super::structure::{ElementId, Structure};
 use super::style::GRID;
 
 /// How bad it is to begin a page with a slab. A page ends where this is least, and as late as
@@ -47,6 +48,8 @@ pub(super) struct Slab<'d> {
     pub(super) baseline: f64,
     /// What the margin tells of it.
     pub(super) change: Change,
+    /// It fills a page of its own of this width and height.
+    pub(super) page: Option<(f64, f64)>,
 }
 
 impl Slab<'_> {
@@ -64,17 +67,21 @@ impl Slab<'_> {
             numbers: Vec::new(),
             baseline: 0.0,
             change: Change::None,
+            page: None,
         }
     }
 
     /// Takes `points` off the height of a figure, where its lettering stays legible; none where
     /// there is no figure or it cannot be smaller.
-    fn shrink_figure(&mut self, points: f64) -> Option<()> {
-        let Some(Placed::Figure { figure, at, scale }) = self.content.first_mut() else {
-            return None;
-        };
+    fn shrink_figure(&mut self, points: f64, natural: f64) -> Option<()> {
+        let (figure, at, scale) = self.content.iter_mut().find_map(|placed| match placed {
+            Placed::Figure {
+                figure, at, scale, ..
+            } => Some((figure, at, scale)),
+            Placed::Mark(_) | Placed::Content { .. } => None,
+        })?;
         let smaller = 1.0 - points / self.height;
-        if figure.to_scale || *scale * smaller < legible(figure) {
+        if figure.to_scale || *scale * smaller < legible(figure) * natural {
             return None;
         }
         at.x += figure.width * *scale * (1.0 - smaller) / 2.0;
@@ -119,6 +126,8 @@ pub(super) struct PageNumber {
     /// Right end of its baseline.
     pub(super) at: Spot,
     pub(super) style: TextStyle,
+    /// What it belongs to.
+    pub(super) element: ElementId,
 }
 
 /// The head of a table or the signal word of a box, for the tops of pages.
@@ -156,6 +165,7 @@ pub(super) struct Flow<'d> {
     pub(super) heads: Vec<Head>,
     pub(super) boxes: Vec<Box>,
     pub(super) entries: Vec<Entry>,
+    pub(super) structure: Structure,
     /// Space the last block asks for below it.
     after: f64,
     /// The next slab is tied to the last one.
@@ -233,8 +243,9 @@ impl<'d> Flow<'d> {
         !self.open.is_empty()
     }
 
-    /// Makes the figure among the slabs from `first` on smaller, where they then fit into `room`.
-    pub(super) fn shrink_figure(&mut self, first: usize, room: f64) {
+    /// Makes the figure among the slabs from `first` on smaller, where they then fit into `room`;
+    /// at the scale `natural` it is as large as it is drawn.
+    pub(super) fn shrink_figure(&mut self, first: usize, room: f64, natural: f64) {
         let mut over = self.height_from(first) - room;
         // What stands on the grid moves by whole steps: one more may be needed.
         for _ in 0..2 {
@@ -242,7 +253,10 @@ impl<'d> Flow<'d> {
                 return;
             }
             let mut slabs = self.slabs.iter_mut().skip(first);
-            if slabs.find_map(|slab| slab.shrink_figure(over)).is_none() {
+            if slabs
+                .find_map(|slab| slab.shrink_figure(over, natural))
+                .is_none()
+            {
                 return;
             }
             over = (self.height_from(first) - room).min(GRID);
@@ -324,10 +338,20 @@ impl<'d> Flow<'d> {
 pub(super) fn moved(placed: Placed<'_>, dx: f64, dy: f64) -> Placed<'_> {
     match placed {
         Placed::Mark(mark) => Placed::Mark(mark.shifted(dx, dy)),
-        Placed::Figure { figure, at, scale } => Placed::Figure {
+        Placed::Content { element, mark } => Placed::Content {
+            element,
+            mark: mark.shifted(dx, dy),
+        },
+        Placed::Figure {
+            figure,
+            at,
+            scale,
+            element,
+        } => Placed::Figure {
             figure,
             at: at.shifted(dx, dy),
             scale,
+            element,
         },
     }
 }

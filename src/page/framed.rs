@@ -9,6 +9,7 @@ use super::Placed;
 use super::blocks::{Column, Setter};
 use super::flow::{BOX_PAD, Box, BreakCost, Head, Slab};
 use super::inline::plain;
+use super::structure::Role;
 use super::style::{GRID, QUIET, baseline};
 
 /// Height of the bar with the signal word.
@@ -95,6 +96,7 @@ impl<'d> Setter<'d, '_> {
                 dashes: Vec::new(),
             },
         });
+        self.flow.structure.open(Role::Division);
         let mut slab = self.signal(look, class, &word, column);
         slab.space = space;
         let head = self.repeated(&slab);
@@ -107,6 +109,7 @@ impl<'d> Setter<'d, '_> {
         self.flow.tie();
         self.flow.push(Slab::new(BOX_PAD));
         self.flow.close_box();
+        self.flow.structure.close();
         for slab in self.flow.slabs.iter_mut().skip(first + 1) {
             slab.head.get_or_insert(head);
         }
@@ -118,10 +121,7 @@ impl<'d> Setter<'d, '_> {
 
     /// Keeps the signal word for the pages on which its box goes on; its number.
     fn repeated(&mut self, signal: &Slab<'d>) -> usize {
-        let marks = signal.content.iter().filter_map(|placed| match placed {
-            Placed::Mark(mark) => Some(mark.clone()),
-            Placed::Figure { .. } => None,
-        });
+        let marks = signal.content.iter().filter_map(Placed::mark).cloned();
         self.flow.heads.push(Head {
             height: signal.height,
             inset: 0.0,
@@ -131,7 +131,7 @@ impl<'d> Setter<'d, '_> {
     }
 
     /// The slab with the signal word.
-    fn signal(&self, look: Look, class: &str, word: &str, column: Column) -> Slab<'d> {
+    fn signal(&mut self, look: Look, class: &str, word: &str, column: Column) -> Slab<'d> {
         let has_triangle = matches!(class, "danger" | "warning" | "caution");
         let mut slab = Slab::new(match look.bar {
             Bar::Black | Bar::Outlined => BAR + BOX_PAD - 1.0,
@@ -176,9 +176,12 @@ impl<'d> Setter<'d, '_> {
             x += TRIANGLE * 1.155 + 6.0;
         }
         let spot = Spot::new(x, base);
-        marks.push(text_mark(self.fonts, &look.word, Anchor::Start, spot, word));
         slab.baseline = base;
         slab.content = marks.into_iter().map(Placed::Mark).collect();
+        slab.content.push(Placed::Content {
+            element: self.flow.structure.add(Role::Paragraph),
+            mark: text_mark(self.fonts, &look.word, Anchor::Start, spot, word),
+        });
         slab
     }
 }
@@ -215,6 +218,14 @@ fn triangle(spot: Spot, tone: Tone, ground: Tone, marks: &mut Vec<Mark>) {
         path: Path::circle(Spot::new(middle, bottom - 1.8), 0.85),
         tone: ground,
     });
+}
+
+/// The word of a class of box; none where its text has one of its own.
+pub(super) fn signal_word(words: &Words, class: &str) -> Option<String> {
+    match look(class).bar {
+        Bar::Absent => None,
+        Bar::Black | Bar::Outlined | Bar::None => Some(signal(words, class)),
+    }
 }
 
 /// The word of a class of box.

@@ -8,6 +8,7 @@ use crate::text::{
 };
 
 use super::Placed;
+use super::structure::{ElementId, Role, Structure};
 use super::style::{ACCENT, SECOND};
 
 /// What is drawn around a run.
@@ -153,13 +154,28 @@ impl Text {
         break_paragraph(fonts, &self.runs, width)
     }
 
-    /// The marks of a line: its baseline begins at `spot` in a column of `width`.
+    /// The element of each run: the text's own, or in it a link.
+    pub(super) fn elements(&self, structure: &mut Structure, own: ElementId) -> Vec<ElementId> {
+        let mut before: Option<(&String, ElementId)> = None;
+        let links = self.links.iter().map(|link| {
+            before = link.as_ref().map(|target| match before {
+                Some((same, element)) if same == target => (target, element),
+                _ => (target, structure.add_in(own, Role::Link)),
+            });
+            before.map_or(own, |(_, element)| element)
+        });
+        links.collect()
+    }
+
+    /// The marks of a line: its baseline begins at `spot` in a column of `width`; `elements` are those of
+    /// the runs.
     pub(super) fn marks<'d>(
         &self,
         fonts: &Fonts,
         line: Line,
         spot: Spot,
         (width, align): (f64, Align),
+        elements: &[ElementId],
     ) -> Vec<Placed<'d>> {
         let free = width - line.width;
         let left = spot.x
@@ -170,9 +186,14 @@ impl Text {
             };
         let mut marks = Vec::with_capacity(line.pieces.len());
         for piece in line.pieces {
-            self.piece_marks(fonts, piece, Spot::new(left, spot.y), &mut marks);
+            let element = elements.get(piece.run).copied();
+            let element = element.unwrap_or(ElementId::ROOT);
+            let mut drawn = Vec::new();
+            self.piece_marks(fonts, piece, Spot::new(left, spot.y), &mut drawn);
+            let content = drawn.into_iter();
+            marks.extend(content.map(|mark| Placed::Content { element, mark }));
         }
-        marks.into_iter().map(Placed::Mark).collect()
+        marks
     }
 
     fn piece_marks(&self, fonts: &Fonts, piece: LinePiece, start: Spot, marks: &mut Vec<Mark>) {

@@ -5,16 +5,45 @@ use crate::display::{Area, Ends, Face, Mark, Path, Pen, Spot, Tone};
 use crate::document::tree::Change;
 use crate::text::{Anchor, Fonts, TextStyle, text_mark};
 
-/// Between a bar and the text.
-const AWAY: f64 = 9.0;
 /// Width of a bar.
 const BAR: f64 = 1.4;
 /// Two bars no farther from each other are one.
 const GAP: f64 = 18.0;
-/// The side of a triangle.
-const SIDE: f64 = 15.0;
 /// Two triangles are no nearer to each other, top to top.
 const APART: f64 = 18.0;
+
+/// How a margin is used.
+struct Sides {
+    /// From the text to a bar.
+    away: f64,
+    /// From the text to the middle of a triangle.
+    middle: f64,
+    /// The side of a triangle.
+    side: f64,
+    /// How far below the top of a change its bar begins.
+    below: f64,
+}
+
+impl Sides {
+    /// Triangles stand beside bars, or over them where the margin has no room for both.
+    const fn within(margin: f64) -> Self {
+        if margin >= 36.0 {
+            Self {
+                away: 9.0,
+                middle: 9.0 + BAR + 4.0 + 7.5,
+                side: 15.0,
+                below: 0.0,
+            }
+        } else {
+            Self {
+                away: margin / 2.0 - BAR / 2.0,
+                middle: margin / 2.0,
+                side: 11.5,
+                below: 11.0,
+            }
+        }
+    }
+}
 
 /// What is beside a page's text: of each thing on it, from the top, what is told and where it
 /// begins and ends.
@@ -24,6 +53,7 @@ pub(super) fn changes(
     things: &[(Change, f64, f64)],
     revision: &str,
 ) -> Vec<Mark> {
+    let sides = Sides::within(text.x);
     let mut marks = Vec::new();
     let mut bars: Vec<(f64, f64)> = Vec::new();
     let mut tops: Vec<f64> = Vec::new();
@@ -37,17 +67,16 @@ pub(super) fn changes(
                     tops.push(*top);
                 }
             },
-            Change::GoneAbove => tops.push(top - SIDE / 2.0),
-            Change::GoneBelow => tops.push(bottom - SIDE / 2.0),
+            Change::GoneAbove => tops.push(top - sides.side / 2.0),
+            Change::GoneBelow => tops.push(bottom - sides.side / 2.0),
         }
     }
-    let right = text.x - AWAY;
     for (top, bottom) in bars {
         let bar = Area {
-            x: right - BAR,
-            y: top,
+            x: text.x - sides.away - BAR,
+            y: top + sides.below,
             width: BAR,
-            height: bottom - top,
+            height: (bottom - top - sides.below).max(BAR),
         };
         marks.push(Mark::Fill {
             path: Path::rectangle(bar),
@@ -60,19 +89,19 @@ pub(super) fn changes(
         free = if has_room { top + APART } else { free };
         has_room
     }) {
-        let middle = Spot::new(right - BAR - 4.0 - SIDE / 2.0, top);
-        marks.extend(triangle(fonts, middle, revision));
+        let middle = Spot::new(text.x - sides.middle, top);
+        marks.extend(triangle(fonts, middle, sides.side, revision));
     }
     marks
 }
 
 /// An upright triangle below its tip, with the mark of a revision in it.
-fn triangle(fonts: &Fonts, tip: Spot, revision: &str) -> Vec<Mark> {
-    let height = SIDE * 0.866_025_403_784_438_6;
+fn triangle(fonts: &Fonts, tip: Spot, side: f64, revision: &str) -> Vec<Mark> {
+    let height = side * 0.866_025_403_784_438_6;
     let corners = [
         tip,
-        tip.shifted(SIDE / 2.0, height),
-        tip.shifted(-SIDE / 2.0, height),
+        tip.shifted(side / 2.0, height),
+        tip.shifted(-side / 2.0, height),
     ];
     let outline = Mark::Stroke {
         path: Path::polyline(&corners, Ends::Joined),
@@ -84,11 +113,12 @@ fn triangle(fonts: &Fonts, tip: Spot, revision: &str) -> Vec<Mark> {
     };
     let mut marks = vec![outline];
     if !revision.is_empty() {
-        let size = if revision.chars().count() > 1 {
-            4.5
-        } else {
-            7.0
-        };
+        let size = side / 15.0
+            * if revision.chars().count() > 1 {
+                4.5
+            } else {
+                7.0
+            };
         let style = TextStyle::new(Face::Bold, size);
         let at = tip.shifted(0.0, height - 2.2);
         marks.push(text_mark(fonts, &style, Anchor::Middle, at, revision));

@@ -2,13 +2,21 @@
 
 use std::collections::BTreeMap;
 
+use super::structure::{ElementId, Structure};
 use crate::display::{Figure, Mark, Spot};
 
 /// Something on a page.
 #[derive(Debug)]
 pub enum Placed<'d> {
-    /// A mark of the page's own.
+    /// A mark of the page's own: a rule, a frame, the running head.
     Mark(Mark),
+    /// A mark of what the document says.
+    Content {
+        /// What it belongs to.
+        element: ElementId,
+        /// The mark.
+        mark: Mark,
+    },
     /// A figure of the document: its upper left corner and by how much it is scaled.
     Figure {
         /// The figure.
@@ -17,7 +25,27 @@ pub enum Placed<'d> {
         at: Spot,
         /// Its scale, 1 or less.
         scale: f64,
+        /// What it is in the document.
+        element: ElementId,
     },
+}
+
+impl<'d> Placed<'d> {
+    /// The marks that it draws.
+    pub fn marks(&self) -> &[Mark] {
+        match self {
+            Self::Mark(mark) | Self::Content { mark, .. } => std::slice::from_ref(mark),
+            Self::Figure { figure, .. } => &figure.marks,
+        }
+    }
+
+    /// The mark, of a single one.
+    pub fn mark(&self) -> Option<&Mark> {
+        match self {
+            Self::Mark(mark) | Self::Content { mark, .. } => Some(mark),
+            Self::Figure { .. } => None,
+        }
+    }
 }
 
 /// A page.
@@ -29,6 +57,35 @@ pub struct PageList<'d> {
     pub height: f64,
     /// What is on it, later things over earlier ones.
     pub content: Vec<Placed<'d>>,
+}
+
+impl PageList<'_> {
+    /// Makes the page and all that is on it `factor` times as large.
+    pub(super) fn enlarge(&mut self, factor: f64) {
+        self.width *= factor;
+        self.height *= factor;
+        let content = std::mem::take(&mut self.content).into_iter();
+        self.content = content
+            .map(|placed| match placed {
+                Placed::Mark(mark) => Placed::Mark(mark.scaled(factor)),
+                Placed::Content { element, mark } => Placed::Content {
+                    element,
+                    mark: mark.scaled(factor),
+                },
+                Placed::Figure {
+                    figure,
+                    at,
+                    scale,
+                    element,
+                } => Placed::Figure {
+                    figure,
+                    at: at.scaled(factor),
+                    scale: scale * factor,
+                    element,
+                },
+            })
+            .collect();
+    }
 }
 
 /// An entry of the outline.
@@ -59,4 +116,8 @@ pub struct Pages<'d> {
     pub author: String,
     /// Language of its words, a BCP 47 tag.
     pub language: String,
+    /// What content belongs to.
+    pub structure: Structure,
+    /// By page, from 0: what a link to it says, "page 7".
+    pub page_names: Vec<String>,
 }

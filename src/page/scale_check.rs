@@ -1,53 +1,41 @@
-//! The squares that prove a print's scale: 100 mm and 4 in, from one corner.
-//!
-//! A rule laid along an edge from the common corner meets a tick at every 10 mm (below) or every
-//! 1/2 in (left); the squares end 1.6 mm apart, so neither can be taken for the other.
+//! The block with the squares that prove a print's scale, and what they are.
 
-use crate::display::{Area, Ends, Face, Mark, PT_PER_MM, Path, Pen, Spot, Tone};
+use crate::display::{Face, Figure, Spot, Tone};
 use crate::document::tree::{Align, Inline};
+use crate::drawing::{INCHES, METRIC, SquareInk, check_square};
 use crate::text::TextStyle;
 
 use super::Placed;
 use super::blocks::{Column, Setter};
 use super::flow::Slab;
 use super::inline::Text;
+use super::structure::Role;
 use super::style::{GRID, QUIET, baseline};
 
-/// 100 mm in points.
-const METRIC: f64 = 100.0 * PT_PER_MM;
-/// 4 in in points.
-const INCHES: f64 = 4.0 * 72.0;
-/// Length of a tick.
-const TICK: f64 = 5.0;
-
 impl<'d> Setter<'d, '_> {
+    /// On a page for a screen, or in a column that is too narrow, there is nothing to prove.
     pub(super) fn scale_check(&mut self, column: Column) {
+        let natural = self.format.natural();
+        let [metric, inches] = [METRIC, INCHES].map(|side| side * natural);
+        if self.format.on_screen || column.width < inches + 1.0 {
+            return;
+        }
         // Half a pen width is left free on every side.
-        let mut slab: Slab<'d> = Slab::new(INCHES + 1.0);
+        let mut slab: Slab<'d> = Slab::new(inches + 1.0);
         slab.space = self.flow.space(GRID);
-        let corner = Spot::new(column.x + 0.5, INCHES + 0.5);
-        let mut marks = vec![
-            square(corner, METRIC, 0.7, &[]),
-            square(corner, INCHES, 0.5, &[4.0, 2.0]),
-        ];
-        for tick in 1..10 {
-            let x = corner.x + METRIC * f64::from(tick) / 10.0;
-            let length = if tick == 5 { TICK * 1.6 } else { TICK };
-            let spot = Spot::new(x, corner.y);
-            marks.push(line(spot, spot.shifted(0.0, -length)));
-        }
-        for tick in 1..8 {
-            let y = corner.y - INCHES * f64::from(tick) / 8.0;
-            let length = if tick % 2 == 0 { TICK * 1.6 } else { TICK };
-            let spot = Spot::new(corner.x, y);
-            marks.push(line(spot, spot.shifted(length, 0.0)));
-        }
-        slab.content = marks.into_iter().map(Placed::Mark).collect();
+        let corner = Spot::new(column.x + 0.5, inches + 0.5);
+        let told = ["page-metric-square", "page-inch-square"];
+        let told = told.map(|message| self.words.word(message, &[])).join(" ");
+        let element = self.flow.structure.add_figure(&told);
+        let content = check_square(corner, natural, INK).into_iter();
+        slab.content = content
+            .map(|mark| Placed::Content { element, mark })
+            .collect();
         let bold = TextStyle::new(Face::Bold, 9.0);
         let quiet = TextStyle::new(Face::Regular, 8.5).tone(QUIET);
         let words = self.words;
         let left = corner.x + GRID * 4.0;
-        let mut down = corner.y - METRIC + GRID * 5.0;
+        let mut down = corner.y - metric + GRID * 5.0;
         for (message, style) in [
             ("page-metric-square", bold),
             ("page-inch-square", bold),
@@ -55,10 +43,11 @@ impl<'d> Setter<'d, '_> {
         ] {
             let text = [Inline::Text(words.word(message, &[]))];
             let text = Text::new(&text, style);
-            let width = METRIC - GRID * 8.0;
+            let width = metric - GRID * 8.0;
+            let own = self.flow.structure.add(Role::Paragraph);
             for line in text.lines(self.fonts, width) {
                 let spot = Spot::new(left, down + baseline(style.size, 14.0));
-                let placed = text.marks(self.fonts, line, spot, (width, Align::Left));
+                let placed = text.marks(self.fonts, line, spot, (width, Align::Left), &[own]);
                 slab.content.extend(placed);
                 down += 14.0;
             }
@@ -69,30 +58,19 @@ impl<'d> Setter<'d, '_> {
     }
 }
 
-/// A square of which `corner` is the lower left one.
-fn square(corner: Spot, side: f64, width: f64, dashes: &[f64]) -> Mark {
-    Mark::Stroke {
-        path: Path::rectangle(Area {
-            x: corner.x,
-            y: corner.y - side,
-            width: side,
-            height: side,
-        }),
-        pen: Pen {
-            width,
-            tone: Tone::BLACK,
-            dashes: dashes.to_vec(),
-        },
-    }
-}
+/// How the squares are drawn.
+const INK: SquareInk = SquareInk {
+    width: 0.7,
+    tone: Tone::BLACK,
+};
 
-fn line(from: Spot, to: Spot) -> Mark {
-    Mark::Stroke {
-        path: Path::polyline(&[from, to], Ends::Open),
-        pen: Pen {
-            width: 0.5,
-            tone: Tone::BLACK,
-            dashes: Vec::new(),
-        },
+/// The squares alone, as a figure of their size.
+pub(super) fn figure(alternative: String) -> Figure {
+    Figure {
+        width: INCHES + 1.0,
+        height: INCHES + 1.0,
+        marks: check_square(Spot::new(0.5, INCHES + 0.5), 1.0, INK),
+        alternative,
+        to_scale: true,
     }
 }

@@ -34,21 +34,13 @@
 //! An unknown class looks like none. Signal words follow the order and the use of the triangle
 //! in ANSI Z535.6 (ref: safety, "Signal words" [M]); being black and white is ours.
 
-use crate::build::Paper;
-use crate::display::{Area, Face, PT_PER_MM, Tone};
+use crate::display::{Face, PT_PER_MM, Tone};
 use crate::text::TextStyle;
-use crate::units::NM_PER_MM;
+
+use super::format::Display;
 
 /// The step of the grid on which text begins.
 pub(super) const GRID: f64 = 7.0;
-/// Left, where sheets are bound or filed (ref: units-and-paper#R03 [M]).
-const MARGIN_BOUND_MM: f64 = 20.0;
-/// Right and below.
-const MARGIN_MM: f64 = 15.0;
-/// Top of the text; the running head stands above it.
-const TOP: f64 = 70.0;
-/// Baseline of the running head.
-pub(super) const RUNNING_BASELINE: f64 = 46.0;
 /// Longest line of running text: about 75 characters, but no shorter than those of body text.
 pub(super) fn reading_width(size: f64) -> f64 {
     size.max(BODY.size) * 40.0
@@ -60,14 +52,6 @@ pub(super) fn below_table(class: &str) -> f64 {
         // What a step needs goes on in the line below.
         "step-needs" => GRID / 2.0,
         _ => GRID * 2.0,
-    }
-}
-
-/// How high a figure of a class may be.
-pub(super) fn tallest(class: &str) -> f64 {
-    match class {
-        "step" => 105.0 * PT_PER_MM,
-        _ => f64::INFINITY,
     }
 }
 
@@ -86,34 +70,6 @@ pub(super) const RULE: Tone = Tone::grey(0.62);
 
 /// Body text.
 pub(super) const BODY: TextStyle = TextStyle::new(Face::Regular, 10.0);
-
-/// The part of a page that blocks are set in.
-pub(super) fn text_area(paper: Paper) -> Area {
-    let (width, height) = paper_size(paper);
-    let x = MARGIN_BOUND_MM * PT_PER_MM;
-    let right = MARGIN_MM * PT_PER_MM;
-    let free = height - TOP - MARGIN_MM * PT_PER_MM;
-    Area {
-        x,
-        y: TOP,
-        width: width - x - right,
-        height: libm::floor(free / GRID) * GRID,
-    }
-}
-
-/// Width and height of a sheet.
-pub(super) fn paper_size(paper: Paper) -> (f64, f64) {
-    let (width, height) = paper.size();
-    let points = |nm: i64| {
-        let micrometres = i32::try_from(nm / 1_000).unwrap_or(i32::MAX);
-        f64::from(micrometres) * PT_PER_MM * 1_000.0 / NM_PER_MM_F64
-    };
-    (points(width.nm()), points(height.nm()))
-}
-
-/// Nanometres in a millimetre, for lengths already in floating point.
-const NM_PER_MM_F64: f64 = 1_000_000.0;
-const _: () = assert!(NM_PER_MM == 1_000_000);
 
 /// How wide lines may be.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -160,18 +116,34 @@ pub(super) fn baseline(size: f64, leading: f64) -> f64 {
 }
 
 /// The looks of a paragraph of a class.
-pub(super) fn paragraph(class: &str) -> ParagraphStyle {
+pub(super) fn paragraph(class: &str, display: Display) -> ParagraphStyle {
     let regular = |size| TextStyle::new(Face::Regular, size);
     let bold = |size| TextStyle::new(Face::Bold, size);
-    match class {
-        "title" => ParagraphStyle {
+    match (class, display) {
+        ("title", Display::Large) => ParagraphStyle {
             measure: Measure::Full,
             ..ParagraphStyle::new(bold(30.0), 35.0, 28.0, 7.0)
         },
-        "subtitle" => ParagraphStyle {
+        ("title", Display::Small) => ParagraphStyle {
+            measure: Measure::Full,
+            ..ParagraphStyle::new(bold(20.0), 24.5, 7.0, 7.0)
+        },
+        ("subtitle", Display::Large) => ParagraphStyle {
             measure: Measure::Full,
             ..ParagraphStyle::new(regular(14.0).tone(QUIET), 21.0, 0.0, 14.0)
         },
+        ("subtitle", Display::Small) => ParagraphStyle {
+            measure: Measure::Full,
+            ..ParagraphStyle::new(regular(11.0).tone(QUIET), 14.0, 0.0, 7.0)
+        },
+        (class, _) => plain_paragraph(class),
+    }
+}
+
+/// The looks of a paragraph of a class that is alike on all pages.
+fn plain_paragraph(class: &str) -> ParagraphStyle {
+    let regular = |size| TextStyle::new(Face::Regular, size);
+    match class {
         "lead" => ParagraphStyle::new(regular(12.0), 17.5, 7.0, 10.5),
         "say" => ParagraphStyle::new(regular(11.5), 16.5, 7.0, 7.0),
         "check" => ParagraphStyle {
@@ -206,14 +178,19 @@ pub(super) const LEGEND_TEXT: TextStyle = TextStyle::new(Face::Regular, 9.5);
 pub(super) const LEGEND_LEADING: f64 = 12.0;
 
 /// The looks of a heading.
-pub(super) fn heading(level: u8) -> ParagraphStyle {
+pub(super) fn heading(level: u8, display: Display) -> ParagraphStyle {
     let bold = |size| TextStyle::new(Face::Bold, size);
-    match level {
-        0 | 1 => ParagraphStyle {
+    match (level, display) {
+        (0 | 1, Display::Large) => ParagraphStyle {
             measure: Measure::Full,
             ..ParagraphStyle::new(bold(20.0), 28.0, 42.0, 14.0)
         },
-        2 => ParagraphStyle::new(bold(13.0), 17.5, 28.0, 7.0),
+        (0 | 1, Display::Small) => ParagraphStyle {
+            measure: Measure::Full,
+            ..ParagraphStyle::new(bold(16.0), 21.0, 28.0, 7.0)
+        },
+        (2, Display::Large) => ParagraphStyle::new(bold(13.0), 17.5, 28.0, 7.0),
+        (2, Display::Small) => ParagraphStyle::new(bold(12.0), 17.5, 21.0, 3.5),
         _ => ParagraphStyle::new(bold(10.5), 14.0, 14.0, 3.5),
     }
 }
@@ -237,29 +214,15 @@ mod tests {
     use super::*;
 
     #[test]
-    fn text_areas_keep_the_margins() {
-        for (paper, width, height) in [(Paper::A4, 595.276, 841.890), (Paper::Letter, 612.0, 792.0)]
-        {
-            let (paper_width, paper_height) = paper_size(paper);
-            assert!((paper_width - width).abs() < 0.001, "{paper_width}");
-            assert!((paper_height - height).abs() < 0.001, "{paper_height}");
-            let area = text_area(paper);
-            assert!((area.x - 56.693).abs() < 0.001);
-            assert!((width - area.x - area.width - 42.520).abs() < 0.001);
-            assert!(height - area.y - area.height >= 42.519);
-        }
-    }
-
-    #[test]
     fn no_lettering_is_under_seven_points() {
         let classes = [
             "", "title", "subtitle", "lead", "say", "small", "meta", "caption",
         ];
-        assert!(
-            classes
-                .iter()
-                .all(|class| paragraph(class).text.size >= 7.0)
-        );
+        for display in [Display::Large, Display::Small] {
+            let size = |class| paragraph(class, display).text.size;
+            assert!(classes.iter().all(|class| size(class) >= 7.0));
+            assert!((1..4).all(|level| heading(level, display).text.size >= 10.0));
+        }
         assert!(
             [CELL, CELL_HEAD, LEGEND_TEXT, RUNNING]
                 .iter()

@@ -8,6 +8,7 @@ use super::Placed;
 use super::blocks::{Column, Setter};
 use super::flow::{BOX_PAD, BreakCost, Head, Slab};
 use super::inline::Text;
+use super::structure::{ElementId, Heads, Role};
 use super::style::{self, CELL, CELL_HEAD, CELL_LEADING, CELL_PAD, GRID, GUTTER, RULE, baseline};
 
 /// A table no higher than this part of a page is kept in one piece.
@@ -26,6 +27,8 @@ struct Place {
 struct SetCell {
     text: Text,
     lines: Vec<Line>,
+    /// Of each of its runs.
+    elements: Vec<ElementId>,
     place: Place,
     /// Covers more than one column.
     spans: bool,
@@ -35,18 +38,26 @@ struct SetCell {
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum InHead {
     Yes,
+    /// Its first cell does.
+    First,
     No,
 }
 
 impl<'d> Setter<'d, '_> {
     pub(super) fn table(&mut self, table: &'d Table, column: Column) {
-        let places = self.places(table, column);
+        let needs = self.needs(table);
+        if self.is_cramped(&needs, column) {
+            self.cards(table, column);
+            return;
+        }
+        let places = places(table, &needs, column);
         let Some(last) = places.last() else {
             return;
         };
         let extent = column.wide(column.x, last.x + last.width - column.x);
         let first = self.flow.slabs.len();
         let space = self.flow.space(GRID);
+        self.flow.structure.open(Role::Table);
         let head = self.head(table, &places, extent, space);
         if head.is_none() && table.class != "key" {
             // A rule at the top, as over a head.
@@ -63,12 +74,9 @@ impl<'d> Setter<'d, '_> {
         let groups = table.groups.len();
         for (number, group) in table.groups.iter().enumerate() {
             let group_first = self.flow.slabs.len();
+            self.flow.structure.open(Role::Rows);
             for (i, row) in group.iter().enumerate() {
-                let closing = match (i + 1 == group.len(), number + 1 == groups) {
-                    (true, true) => Closing::Table,
-                    (true, false) => Closing::Group,
-                    (false, _) => Closing::Row,
-                };
+                let closing = Closing::of(i + 1 == group.len(), number + 1 == groups);
                 let style = RowStyle {
                     head,
                     closing,
@@ -76,8 +84,10 @@ impl<'d> Setter<'d, '_> {
                 };
                 self.row(row, table, &places, extent, style);
             }
+            self.flow.structure.close();
             self.flow.keep_from(group_first, room, BreakCost::InGroup);
         }
+        self.flow.structure.close();
         if self.flow.height_from(first) <= self.room * SMALL {
             self.flow.keep_from(first, self.room, BreakCost::Kept);
         }
@@ -101,6 +111,7 @@ impl<'d> Setter<'d, '_> {
         }
         let mut height = CELL_PAD / 2.0;
         let mut content = vec![super::blocks::rule(extent, 0.0, 0.8, Tone::BLACK)];
+        self.flow.structure.open(Role::Head);
         for row in &table.head {
             let cells = self.cells(row, places, InHead::Yes, |_| CELL_HEAD);
             let lines = cells.iter().map(|cell| cell.lines.len()).max().unwrap_or(1);
@@ -117,17 +128,13 @@ impl<'d> Setter<'d, '_> {
             }
             height += leading(lines.max(1)) + CELL_PAD * 1.5;
         }
+        self.flow.structure.close();
         content.push(super::blocks::rule(extent, height, 0.5, Tone::BLACK));
-        let marks: Vec<Mark> = content
-            .into_iter()
-            .filter_map(|placed| match placed {
-                Placed::Mark(mark) => Some(mark),
-                Placed::Figure { .. } => None,
-            })
-            .collect();
+        // On the pages that follow it is the page's own: it was read once.
+        let marks: Vec<Mark> = content.iter().filter_map(Placed::mark).cloned().collect();
         let mut slab = Slab::new(height);
         slab.space = space;
-        slab.content = marks.iter().cloned().map(Placed::Mark).collect();
+        slab.content = content;
         slab.places = table
             .head
             .iter()
@@ -150,7 +157,8 @@ impl<'d> Setter<'d, '_> {
 
     fn row(&mut self, row: &Row, table: &Table, places: &[Place], extent: Column, style: RowStyle) {
         let is_key = table.class == "key";
-        let cells = self.cells(row, places, InHead::No, |column| {
+        let in_head = if is_key { InHead::First } else { InHead::No };
+        let cells = self.cells(row, places, in_head, |column| {
             if is_key && column == 0 {
                 CELL.face(crate::display::Face::Bold)
             } else {
@@ -213,7 +221,7 @@ impl<'d> Setter<'d, '_> {
 
     /// The cells of a row in their columns, broken into lines.
     fn cells(
-        &self,
+        &mut self,
         row: &Row,
         places: &[Place],
         is_head: InHead,
@@ -221,6 +229,7 @@ impl<'d> Setter<'d, '_> {
     ) -> Vec<SetCell> {
         let mut cells = Vec::with_capacity(row.cells.len());
         let mut column = 0;
+        self.flow.structure.open(Role::Row);
         for cell in &row.cells {
             let span = cell.span.clamp(1, places.len().max(1));
             let (Some(from), Some(to)) = (
@@ -240,14 +249,28 @@ impl<'d> Setter<'d, '_> {
             };
             let text = Text::hyphenated(&cell.text, style(column), self.hyphens);
             let lines = text.lines(self.fonts, place.width);
+            let element = self.flow.structure.add(match is_head {
+                InHead::Yes => Role::HeadCell {
+                    of: Heads::Column,
+                    span,
+                },
+                InHead::First if column == 0 => Role::HeadCell {
+                    of: Heads::Row,
+                    span,
+                },
+                InHead::First | InHead::No => Role::Cell { span },
+            });
+            let elements = text.elements(&mut self.flow.structure, element);
             cells.push(SetCell {
                 text,
                 lines,
+                elements,
                 place,
                 spans: span > 1,
             });
             column += span;
         }
+        self.flow.structure.close();
         cells
     }
 
@@ -257,7 +280,10 @@ impl<'d> Setter<'d, '_> {
             let y = down + leading(number) + baseline(CELL.size, CELL_LEADING);
             let spot = Spot::new(place.x, y);
             let within = (place.width, place.align);
-            content.extend(cell.text.marks(self.fonts, line, spot, within));
+            let marks = cell
+                .text
+                .marks(self.fonts, line, spot, within, &cell.elements);
+            content.extend(marks);
         }
     }
 
@@ -266,18 +292,16 @@ impl<'d> Setter<'d, '_> {
         for (line, slab) in cell.lines.into_iter().zip(slabs) {
             let spot = Spot::new(place.x, slab.baseline);
             let within = (place.width, place.align);
-            slab.content
-                .extend(cell.text.marks(self.fonts, line, spot, within));
+            let marks = cell
+                .text
+                .marks(self.fonts, line, spot, within, &cell.elements);
+            slab.content.extend(marks);
         }
     }
 
-    /// Where each column stands, by its share and by what is in it.
-    fn places(&self, table: &Table, column: Column) -> Vec<Place> {
-        let count = table.columns.len();
-        if count == 0 {
-            return Vec::new();
-        }
-        let mut needs = vec![Need::default(); count];
+    /// What each column asks for, by its share and by what is in it.
+    fn needs(&self, table: &Table) -> Vec<Need> {
+        let mut needs = vec![Need::default(); table.columns.len()];
         let rows = table.groups.iter().flatten().map(|row| (row, CELL));
         for (row, style) in table.head.iter().map(|row| (row, CELL_HEAD)).chain(rows) {
             let mut at = 0;
@@ -303,22 +327,28 @@ impl<'d> Setter<'d, '_> {
                 1.0
             };
         }
-        let gutters = GUTTER * f64::from(u32::try_from(count - 1).unwrap_or(0));
-        let widths = widths(&needs, (column.width - gutters).max(count_f64(count)));
-        let mut x = column.x;
-        let columns = table.columns.iter().zip(widths);
-        columns
-            .map(|(set, width)| {
-                let place = Place {
-                    x,
-                    width,
-                    align: set.align,
-                };
-                x += width + GUTTER;
-                place
-            })
-            .collect()
+        needs
     }
+}
+
+/// Where each column stands.
+fn places(table: &Table, needs: &[Need], column: Column) -> Vec<Place> {
+    let count = needs.len();
+    let gutters = GUTTER * count_f64(count.saturating_sub(1));
+    let widths = widths(needs, (column.width - gutters).max(count_f64(count)));
+    let mut x = column.x;
+    let columns = table.columns.iter().zip(widths);
+    columns
+        .map(|(set, width)| {
+            let place = Place {
+                x,
+                width,
+                align: set.align,
+            };
+            x += width + GUTTER;
+            place
+        })
+        .collect()
 }
 
 /// How a row is set.
@@ -331,15 +361,24 @@ struct RowStyle {
 
 /// What ends below a row.
 #[derive(Clone, Copy)]
-enum Closing {
+pub(super) enum Closing {
     Row,
     Group,
     Table,
 }
 
 impl Closing {
+    /// Below a row that may be the last of its group, and the group of the table.
+    pub(super) const fn of(last_of_group: bool, last_group: bool) -> Self {
+        match (last_of_group, last_group) {
+            (true, true) => Self::Table,
+            (true, false) => Self::Group,
+            (false, _) => Self::Row,
+        }
+    }
+
     /// Width and tone of the rule below it.
-    const fn rule(self) -> (f64, Tone) {
+    pub(super) const fn rule(self) -> (f64, Tone) {
         match self {
             Self::Row => (0.35, RULE),
             Self::Group => (0.6, Tone::grey(0.25)),
@@ -350,12 +389,13 @@ impl Closing {
 
 /// What a column's cells ask for.
 #[derive(Clone, Copy, Debug, Default)]
-struct Need {
+pub(super) struct Need {
     /// Below this a word is torn.
-    narrowest: f64,
+    pub(super) narrowest: f64,
     /// Above this nothing is gained.
-    widest: f64,
-    share: f64,
+    pub(super) widest: f64,
+    /// Its share of the width; zero for as narrow as its text.
+    pub(super) share: f64,
 }
 
 /// Widths of columns that together take no more than `room`.

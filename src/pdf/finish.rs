@@ -5,12 +5,15 @@ use std::io::Write;
 
 use flate2::Compression;
 use flate2::write::ZlibEncoder;
-use lopdf::{Dictionary, Document, Object, ObjectId, Stream, StringFormat, dictionary};
+use lopdf::{
+    Dictionary, Document, Object, ObjectId, SaveOptions, Stream, StringFormat, dictionary,
+};
 use rayon::iter::{IntoParallelIterator, ParallelIterator};
 
 use super::date::Date;
 use super::fonts::{UsedFonts, real};
-use super::{links, metadata, outline};
+use super::tags::Marked;
+use super::{links, metadata, outline, tags};
 use crate::page::Pages;
 use crate::text::Fonts;
 
@@ -21,6 +24,7 @@ use crate::text::Fonts;
 pub(super) fn finish(
     document: &mut Document,
     contents: Vec<Vec<u8>>,
+    marked: &[Marked],
     pages: &Pages<'_>,
     fonts: &Fonts,
     used: &UsedFonts,
@@ -31,13 +35,16 @@ pub(super) fn finish(
     let resources = used.embed(document, fonts)?;
     let resources = document.add_object(dictionary! { "Font" => resources });
     sheets(document, pages, contents, &ids, resources);
-    links::add(document, pages, &ids);
+    let links = links::add(document, pages, &ids);
+    let structure = tags::add(document, pages, &ids, marked, &links);
     let outline = outline::add(document, pages, &ids);
     let packet = document.add_object(metadata::packet(pages, date));
     let language = metadata::text(metadata::language(pages));
     let catalog = document.catalog_mut().map_err(|fault| fault.to_string())?;
     catalog.set("Lang", language);
     catalog.set("Metadata", packet);
+    catalog.set("StructTreeRoot", structure);
+    catalog.set("MarkInfo", dictionary! { "Marked" => true });
     catalog.set(
         "ViewerPreferences",
         dictionary! { "DisplayDocTitle" => true },
@@ -58,8 +65,15 @@ pub(super) fn finish(
     compress(document);
     identify(document);
     let mut bytes = Vec::new();
+    // The many small dictionaries of the structure are deflated together.
+    let options = SaveOptions::builder()
+        .use_object_streams(true)
+        .use_xref_streams(true)
+        .max_objects_per_stream(IN_ONE_STREAM)
+        .compression_level(DEFLATE)
+        .build();
     document
-        .save_to(&mut bytes)
+        .save_with_options(&mut bytes, options)
         .map_err(|fault| fault.to_string())?;
     Ok(bytes)
 }
@@ -67,6 +81,8 @@ pub(super) fn finish(
 /// How hard deflate tries: lopdf's own 9 takes five times as long for drawings, and its files are
 /// smaller by one or two hundredths at most.
 const DEFLATE: u32 = 4;
+/// Objects that are deflated together: a reader inflates all of them to find one.
+const IN_ONE_STREAM: usize = 200;
 
 /// Deflates every stream that gains by it. The deflate in use is the portable one: those made for
 /// one kind of processor find other matches on another, and the bytes would differ.

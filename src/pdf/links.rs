@@ -5,18 +5,31 @@ use std::collections::BTreeMap;
 use lopdf::{Document, Object, ObjectId, dictionary};
 
 use super::fonts::real;
+use super::metadata::text;
+use super::tags::TaggedLink;
 use crate::display::{Area, Mark, Spot};
-use crate::page::{PageList, Pages, Placed};
+use crate::page::{ElementId, PageList, Pages, Placed};
 
-/// Adds the links of every page; a link to a place that is nowhere is left out.
-pub(super) fn add(document: &mut Document, pages: &Pages<'_>, ids: &[ObjectId]) {
+/// Adds the links of every page, and says what each belongs to; a link to a place that is nowhere is left out.
+pub(super) fn add(document: &mut Document, pages: &Pages<'_>, ids: &[ObjectId]) -> Vec<TaggedLink> {
+    let mut tagged = Vec::new();
     for (page, id) in pages.pages.iter().zip(ids) {
         let links: Vec<Object> = areas(page)
             .into_iter()
-            .filter_map(|(area, target)| {
+            .filter_map(|(area, target, element)| {
                 let place = destination(&pages.destinations, pages, ids, target)?;
-                let link = annotation(area, page.height, place)?;
-                Some(Object::Reference(document.add_object(link)))
+                let mut link = annotation(area, page.height, place)?;
+                // Read out in place of the area.
+                let (number, _) = pages.destinations.get(target)?;
+                let told = pages.page_names.get(*number).map_or("", String::as_str);
+                link.set("Contents", text(told));
+                let link = document.add_object(link);
+                tagged.push(TaggedLink {
+                    annotation: link,
+                    page: *id,
+                    element,
+                });
+                Some(Object::Reference(link))
             })
             .collect();
         if let Ok(page) = document.get_dictionary_mut(*id) {
@@ -27,6 +40,7 @@ pub(super) fn add(document: &mut Document, pages: &Pages<'_>, ids: &[ObjectId]) 
             }
         }
     }
+    tagged
 }
 
 /// A place as PDF names it: its page and how far up.
@@ -74,10 +88,11 @@ fn annotation(area: Area, height: f64, place: Object) -> Option<lopdf::Dictionar
     })
 }
 
-/// Every link on a page, those of figures included, in points from the upper left corner.
-fn areas<'p>(page: &'p PageList<'_>) -> Vec<(Area, &'p str)> {
-    let mut found: Vec<(Area, &str)> = Vec::new();
-    let mut take = |mark: &'p Mark, at: Spot, scale: f64| {
+/// Every link on a page, those of figures included, in points from the upper left corner, and what it
+/// belongs to.
+fn areas<'p>(page: &'p PageList<'_>) -> Vec<(Area, &'p str, ElementId)> {
+    let mut found: Vec<(Area, &str, ElementId)> = Vec::new();
+    let mut take = |mark: &'p Mark, at: Spot, scale: f64, element: ElementId| {
         if let Mark::Link { area, target } = mark {
             let area = Area {
                 x: at.x + area.x * scale,
@@ -87,19 +102,25 @@ fn areas<'p>(page: &'p PageList<'_>) -> Vec<(Area, &'p str)> {
             };
             match found.last_mut() {
                 // Words of one link on one line are one area.
-                Some((last, before)) if *before == target && joins(last, &area) => {
+                Some((last, before, _)) if *before == target && joins(last, &area) => {
                     last.width = area.x + area.width - last.x;
                 }
-                _ => found.push((area, target)),
+                _ => found.push((area, target, element)),
             }
         }
     };
     for placed in &page.content {
         match placed {
-            Placed::Mark(mark) => take(mark, Spot::default(), 1.0),
-            Placed::Figure { figure, at, scale } => {
+            Placed::Mark(mark) => take(mark, Spot::default(), 1.0, ElementId::ROOT),
+            Placed::Content { element, mark } => take(mark, Spot::default(), 1.0, *element),
+            Placed::Figure {
+                figure,
+                at,
+                scale,
+                element,
+            } => {
                 for mark in &figure.marks {
-                    take(mark, *at, *scale);
+                    take(mark, *at, *scale, *element);
                 }
             }
         }

@@ -4,14 +4,17 @@
 //! Consecutive strokes of one pen become one path; a drawing of thousands of lines shrinks by a
 //! fifth. A figure's scale goes into its coordinates.
 
+use std::collections::BTreeMap;
+
 use printpdf::{
     Codepoint, Color, DictItem, FontId, Greyscale, LineCapStyle, LineDashPattern, LineJoinStyle,
     Op, PdfFontHandle, Point, Pt, Rgb, TextItem,
 };
 
 use super::fonts::{UsedFonts, resource_name};
+use super::tags::{Marked, tag};
 use crate::display::{Face, GlyphRun, Mark, Path, PathPiece, Pen, Spot, Tone};
-use crate::page::{PageList, Placed};
+use crate::page::{ElementId, PageList, Placed, Structure};
 use crate::text::Fonts;
 
 /// Farther out than any sheet: such a number is a fault in a drawing.
@@ -22,14 +25,24 @@ const LONGEST_PATH: usize = 4_000;
 /// A page as operators.
 pub(super) struct Lowered {
     pub(super) ops: Vec<Op>,
+    /// What its content belongs to, by the number it is marked with.
+    pub(super) marked: Marked,
     /// Marks left out because a coordinate was no number.
     pub(super) left_out: usize,
 }
 
 /// Lowers a page.
-pub(super) fn lower(page: &PageList<'_>, fonts: &Fonts, used: &mut UsedFonts) -> Lowered {
+pub(super) fn lower(
+    page: &PageList<'_>,
+    structure: &Structure,
+    fonts: &Fonts,
+    used: &mut UsedFonts,
+) -> Lowered {
     let mut lowering = Lowering {
         ops: Vec::new(),
+        structure,
+        marked: Vec::new(),
+        within: None,
         left_out: 0,
         fonts,
         used,
@@ -43,8 +56,27 @@ pub(super) fn lower(page: &PageList<'_>, fonts: &Fonts, used: &mut UsedFonts) ->
     };
     for placed in &page.content {
         match placed {
-            Placed::Mark(mark) => lowering.mark(mark, Cap::Butt),
-            Placed::Figure { figure, at, scale } => {
+            // A place to press lies over the page.
+            Placed::Mark(Mark::Link { .. })
+            | Placed::Content {
+                mark: Mark::Link { .. },
+                ..
+            } => {}
+            Placed::Mark(mark) => {
+                lowering.belong(None);
+                lowering.mark(mark, Cap::Butt);
+            }
+            Placed::Content { element, mark } => {
+                lowering.belong(Some(*element));
+                lowering.mark(mark, Cap::Butt);
+            }
+            Placed::Figure {
+                figure,
+                at,
+                scale,
+                element,
+            } => {
+                lowering.belong(Some(*element));
                 let of_page = lowering.frame;
                 lowering.frame = Frame {
                     at: *at,
@@ -58,9 +90,10 @@ pub(super) fn lower(page: &PageList<'_>, fonts: &Fonts, used: &mut UsedFonts) ->
             }
         }
     }
-    lowering.end_path();
+    lowering.end_belonging();
     Lowered {
         ops: lowering.ops,
+        marked: lowering.marked,
         left_out: lowering.left_out,
     }
 }
@@ -94,6 +127,10 @@ struct State {
 
 struct Lowering<'l> {
     ops: Vec<Op>,
+    structure: &'l Structure,
+    marked: Marked,
+    /// What is marked now: the content of an element, or what is the page's own.
+    within: Option<Option<ElementId>>,
     left_out: usize,
     fonts: &'l Fonts,
     used: &'l mut UsedFonts,
@@ -116,6 +153,31 @@ fn checked(value: f64) -> Option<f32> {
 }
 
 impl Lowering<'_> {
+    /// What follows belongs to an element, or is the page's own.
+    fn belong(&mut self, element: Option<ElementId>) {
+        if self.within == Some(element) {
+            return;
+        }
+        self.end_belonging();
+        self.within = Some(element);
+        let Some(element) = element else {
+            self.ops.push(marking("BMC", "Artifact", None));
+            return;
+        };
+        let role = self.structure.elements().get(element.number());
+        let name = role.map_or("P", |element| tag(element.role));
+        let number = i64::try_from(self.marked.len()).unwrap_or(i64::MAX);
+        self.ops.push(marking("BDC", name, Some(number)));
+        self.marked.push(element);
+    }
+
+    fn end_belonging(&mut self) {
+        self.end_path();
+        if self.within.take().is_some() {
+            self.ops.push(operator("EMC", &[]));
+        }
+    }
+
     fn mark(&mut self, mark: &Mark, cap: Cap) {
         let done = match mark {
             Mark::Stroke { path, pen } => self.stroke(path, pen, cap),
@@ -352,6 +414,18 @@ fn show(codes: Vec<Codepoint>) -> Op {
     }
 }
 
+/// The beginning of marked content, with its number.
+fn marking(key: &str, name: &str, number: Option<i64>) -> Op {
+    let mut value = vec![DictItem::Name(name.as_bytes().to_vec())];
+    value.extend(number.map(|number| DictItem::Dict {
+        map: BTreeMap::from([("MCID".to_owned(), DictItem::Int(number))]),
+    }));
+    Op::Unknown {
+        key: key.to_owned(),
+        value,
+    }
+}
+
 fn operator(key: &str, numbers: &[f32]) -> Op {
     Op::Unknown {
         key: key.to_owned(),
@@ -389,7 +463,12 @@ mod tests {
             height: 100.0,
             content,
         };
-        lower(&page, &Fonts::shipped().unwrap(), &mut UsedFonts::default())
+        lower(
+            &page,
+            &Structure::default(),
+            &Fonts::shipped().unwrap(),
+            &mut UsedFonts::default(),
+        )
     }
 
     fn line(x: f64, width: f64) -> Placed<'static> {
@@ -462,7 +541,7 @@ mod tests {
             height: 100.0,
             content: vec![Placed::Mark(mark.clone())],
         };
-        let ops = lower(&page, &fonts, &mut used).ops;
+        let ops = lower(&page, &Structure::default(), &fonts, &mut used).ops;
         let codes = ops.iter().find_map(|op| {
             let Op::ShowText { items } = op else {
                 return None;

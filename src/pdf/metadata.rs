@@ -58,7 +58,9 @@ pub(super) fn packet(pages: &Pages<'_>, date: Option<Date>) -> Stream {
          <x:xmpmeta xmlns:x=\"adobe:ns:meta/\">\n \
          <rdf:RDF xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">\n  \
          <rdf:Description rdf:about=\"\" xmlns:dc=\"http://purl.org/dc/elements/1.1/\" \
-         xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\" xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\">\n   \
+         xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\" xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\" \
+         xmlns:pdfuaid=\"http://www.aiim.org/pdfua/ns/id/\">\n   \
+         <pdfuaid:part>1</pdfuaid:part>\n   \
          <dc:format>application/pdf</dc:format>\n   \
          <dc:title><rdf:Alt><rdf:li xml:lang=\"x-default\">{title}</rdf:li></rdf:Alt></dc:title>\n   \
          <dc:language><rdf:Bag><rdf:li>{language}</rdf:li></rdf:Bag></dc:language>\n\

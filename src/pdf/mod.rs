@@ -1,13 +1,13 @@
 //! The PDF: pages as a file that prints the same everywhere.
 //!
 //! In: [`Pages`], the fonts they are set in, the day the plan was revised. Out: the bytes of a
-//! PDF 1.7 with embedded font subsets, links, outline, page labels and metadata; the same pages
+//! tagged PDF 1.7 with embedded font subsets, links, outline, page labels and metadata; the same pages
 //! give the same bytes. Never: layout, a clock, a disk, references to anything outside.
 //!
 //! The road inside: `lower.rs` turns marks into printpdf's operators, checking every number;
 //! printpdf writes content streams, page by page and side by side, and the page tree; the other files finish the document with
-//! the same lopdf that printpdf uses. A tree of structure (tagged PDF) would be built between
-//! `lower.rs`, which would mark content as it lowers it, and `finish.rs`.
+//! the same lopdf that printpdf uses. `lower.rs` marks content as it lowers it; `tags.rs` makes the tree of
+//! structure that owns it.
 //!
 //! Findings: P007 and P008, pages in `page/findings.rs`.
 
@@ -18,6 +18,7 @@ mod links;
 mod lower;
 mod metadata;
 mod outline;
+mod tags;
 
 use printpdf::{Mm, Op, PdfDocument, PdfPage, PdfSaveOptions};
 use rayon::iter::{IntoParallelIterator, ParallelIterator};
@@ -35,8 +36,9 @@ pub fn write(pages: &Pages<'_>, fonts: &Fonts, date: Option<Date>) -> Outcome<Ve
     let mut outcome = Outcome::clean(Vec::new());
     let mut used = fonts::UsedFonts::default();
     let mut sheets = Vec::with_capacity(pages.pages.len());
+    let mut marked = Vec::with_capacity(pages.pages.len());
     for (i, page) in pages.pages.iter().enumerate() {
-        let lowered = lower::lower(page, fonts, &mut used);
+        let lowered = lower::lower(page, &pages.structure, fonts, &mut used);
         if lowered.left_out > 0 {
             let (count, number) = (lowered.left_out, i + 1);
             let message =
@@ -45,11 +47,12 @@ pub fn write(pages: &Pages<'_>, fonts: &Fonts, date: Option<Date>) -> Outcome<Ve
             outcome.findings.push(finding);
         }
         sheets.push(lowered.ops);
+        marked.push(lowered.marked);
     }
     let mut finished = document_of(vec![Vec::new(); sheets.len()]);
     // Content is the long part, and no page knows of another.
     let contents: Vec<Vec<u8>> = sheets.into_par_iter().map(content).collect();
-    let made = finish::finish(&mut finished, contents, pages, fonts, &used, date);
+    let made = finish::finish(&mut finished, contents, &marked, pages, fonts, &used, date);
     match made {
         Ok(bytes) => outcome.value = bytes,
         Err(fault) => {

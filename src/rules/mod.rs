@@ -13,7 +13,7 @@ pub mod moves;
 pub mod reading;
 
 use crate::behaviour::Behaviour;
-use crate::build::Build;
+use crate::build::{Build, Paper};
 use crate::caution::Cautions;
 use crate::finding::{Findings, Outcome, Page};
 use crate::model::Model;
@@ -47,6 +47,14 @@ impl SoundBuild {
     /// The build.
     pub fn build(&self) -> &Build {
         &self.0
+    }
+
+    /// The same build on other pages than its plan names: no rule looks at them.
+    #[must_use]
+    pub fn on(&self, paper: Paper) -> Self {
+        let mut build = self.0.clone();
+        build.plan.paper = paper;
+        Self(build)
     }
 }
 

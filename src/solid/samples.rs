@@ -146,6 +146,7 @@ pub(crate) fn empty(title: &str) -> Build {
         hardware: Vec::new(),
         supplies: Vec::new(),
         continuous: Vec::new(),
+        templates: Vec::new(),
         steps: Vec::new(),
         overall: None,
     }

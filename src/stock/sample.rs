@@ -144,6 +144,7 @@ pub(crate) fn build_of(materials: Vec<Material>, parts: Vec<Part>) -> Build {
         hardware: Vec::new(),
         supplies: Vec::new(),
         continuous: Vec::new(),
+        templates: Vec::new(),
         steps: Vec::new(),
         overall: None,
     }

@@ -92,7 +92,18 @@ static THINGS: &[Thing] = &[
         "inches or metric",
         &["inches", "metric"],
     ),
-    list(Rule::paper_size, "A4 or Letter", &["A4", "Letter"]),
+    list(
+        Rule::paper_size,
+        "A4, Letter, A3, Tabloid, phone or tablet",
+        &["A4", "Letter", "A3", "Tabloid", "phone", "tablet"],
+    ),
+    list(
+        Rule::sheet_size,
+        "a sheet (A4 to A0, Letter, Tabloid or ANSI_C to ANSI_E)",
+        &[
+            "A4", "A3", "A2", "A1", "A0", "Letter", "Tabloid", "ANSI_C", "ANSI_D", "ANSI_E",
+        ],
+    ),
     list(
         Rule::projection_method,
         "first or third",

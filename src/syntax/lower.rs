@@ -228,6 +228,7 @@ pub(super) fn statement(reader: &mut Reader<'_>, item: &Item) -> Option<Statemen
             .hold(item)
             .map(|hold| Statement::Hold(Box::new(hold))),
         Opening::Continuous => reader.continuous(item).map(Statement::Continuous),
+        Opening::Template => reader.template(item).map(Statement::Template),
         Opening::Subassembly => reader.subassembly(item).map(Statement::Subassembly),
         Opening::Import => reader.import(item).map(Statement::Import),
         Opening::Library => reader.library(item).map(Statement::Library),

@@ -1,9 +1,10 @@
-//! What the piece is for: loads, clearances, things that must go in, grain that runs on.
+//! What the piece is for: loads, clearances, things that must go in, grain that runs on; full-size
+//! templates of its parts.
 
 use super::layout::Item;
 use super::lower::Reader;
 use super::pairs::{Parts, Rule};
-use super::tree::{Clearance, Continuous, Expr, Hold, Load};
+use super::tree::{Clearance, Continuous, Expr, Hold, Load, Template};
 use super::words::Opening;
 
 impl<'s> Reader<'s> {
@@ -25,6 +26,21 @@ impl<'s> Reader<'s> {
         Some(Continuous {
             pieces: self.placed_list(&mut head)?,
             along: head.mark(Rule::kw_along).is_some(),
+            span: self.span(&item.whole()),
+        })
+    }
+
+    /// `template side on back sheet A3`
+    pub(super) fn template(&mut self, item: &Item) -> Option<Template> {
+        let mut head = self.head(Rule::only_template, item, Opening::Template)?;
+        Some(Template {
+            part: head.name()?,
+            side: head
+                .take(Rule::template_side)
+                .and_then(|node| node.parts().name()),
+            sheet: head
+                .take(Rule::template_sheet)
+                .and_then(|node| node.parts().name()),
             span: self.span(&item.whole()),
         })
     }

@@ -135,6 +135,7 @@ fn every_form_is_read_and_kept() {
             Statement::Clearance(clearance) => assert!(clearance.low != clearance.high),
             Statement::Hold(hold) => assert!(hold.clear.is_none()),
             Statement::Continuous(run) => assert!(run.along && run.pieces.len() == 3),
+            Statement::Template(it) => assert!(it.side.is_some() && it.sheet.is_some()),
             Statement::Subassembly(it) => {
                 assert_eq!(it.statements.len(), count(BlockKind::Subassembly));
                 assert_eq!(it.formals.len(), 2);

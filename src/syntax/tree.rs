@@ -74,6 +74,8 @@ pub enum Statement {
     Supply(Supply),
     /// `continuous a, b, c along grain`
     Continuous(Continuous),
+    /// `template side on back sheet A3`
+    Template(Template),
     /// `subassembly name(…) { … }`
     Subassembly(Subassembly),
     /// `option name "…" { choice … }`
@@ -91,6 +93,19 @@ pub struct Continuous {
     pub pieces: Vec<PlacedRef>,
     /// One after the other along the grain, not beside each other.
     pub along: bool,
+    /// The whole statement.
+    pub span: Span,
+}
+
+/// `template side on back sheet A3`
+#[derive(Clone, Debug, PartialEq)]
+pub struct Template {
+    /// The part that is printed at its full size.
+    pub part: Name,
+    /// The side that is shown; the broad side with more cut into it if not said.
+    pub side: Option<Name>,
+    /// The one sheet it is printed on, in place of several that are put together.
+    pub sheet: Option<Name>,
     /// The whole statement.
     pub span: Span,
 }
@@ -250,7 +265,7 @@ pub enum PlanSetting {
         /// The step.
         step: Expr,
     },
-    /// `paper A4` or `paper Letter`
+    /// `paper A4`, `paper Letter`, …
     Paper(Name),
     /// `projection first` or `projection third`
     Projection(Name),

@@ -23,6 +23,7 @@ pub(super) enum Opening {
     Hold,
     Supply,
     Continuous,
+    Template,
     Subassembly,
     Import,
     Library,
@@ -32,7 +33,7 @@ pub(super) enum Opening {
 }
 
 impl Opening {
-    pub(super) const ALL: [Self; 20] = [
+    pub(super) const ALL: [Self; 21] = [
         Self::Plan,
         Self::Param,
         Self::Let,
@@ -48,6 +49,7 @@ impl Opening {
         Self::Hold,
         Self::Supply,
         Self::Continuous,
+        Self::Template,
         Self::Subassembly,
         Self::Import,
         Self::Library,
@@ -73,6 +75,7 @@ impl Opening {
             Self::Hold => "hold",
             Self::Supply => "supply",
             Self::Continuous => "continuous",
+            Self::Template => "template",
             Self::Subassembly => "subassembly",
             Self::Import => "import",
             Self::Library => "library",
@@ -98,6 +101,7 @@ impl Opening {
             Self::Clearance => "clearance door.right to side.left from 1.5 mm to 3 mm",
             Self::Hold => HOLD,
             Self::Continuous => "continuous upper, middle, lower along grain",
+            Self::Template => "template side on back sheet A3",
             Self::Supply => r#"supply oil is oil "Hard oil 0.75 l" { … }"#,
             Self::Subassembly => {
                 r#"subassembly drawer(depth: length, box: material) "Drawer" { … }"#
@@ -131,6 +135,7 @@ impl Opening {
             | Self::Clearance
             | Self::Hold
             | Self::Continuous
+            | Self::Template
             | Self::Import => None,
         }
     }
@@ -265,6 +270,7 @@ const SUBASSEMBLY: &[Line] = &[
     ("hold", Opening::Hold.form()),
     ("supply", Opening::Supply.form()),
     ("continuous", Opening::Continuous.form()),
+    ("template", Opening::Template.form()),
 ];
 const LIBRARY: &[Line] = &[
     ("version", r#"version "1.2""#),

@@ -125,6 +125,8 @@ how-drawings = Zeichnungen
 how-drawings-lead = Ein Buchstabe im Kreis bezeichnet ein Teil; die Zuschnittliste nennt dessen Namen, Maße und Stückzahl. Dicke Linien sind sichtbare Kanten, dünne Strichlinien verdeckte Kanten. In einem Schritt heben sich neue Teile ab und sind von ihrem Platz abgerückt gezeichnet; folgen Sie den dünnen Linien zu diesem Platz. Links, rechts, vorn und hinten gelten für das fertige Möbel, von vorn gesehen. Zeichnungen sind nicht zum Abmessen da: Halten Sie sich an die eingetragenen Maße.
 scale = Ist diese Seite maßstabsgetreu gedruckt?
 scale-lead = Drucken Sie mit 100 %, ohne „An Seite anpassen“, und messen Sie das Quadrat nach.
+scale-screen = Hier ist nichts maßstabsgetreu
+scale-screen-lead = Diese Ausgabe ist für den Bildschirm. Alle Maße stehen in Zahlen; keine Zeichnung hat einen Maßstab, und keine ist zum Abmessen da.
 
 ## Signal words and boxes
 
@@ -303,6 +305,15 @@ parts-lead = Für jedes Teil, das mehr braucht als seine drei Maße. Zahlen in K
 parts-drawn = { $pieces } wie gezeichnet
 parts-drawn-and-mirrored = { $pieces } wie gezeichnet, { $mirrored } spiegelbildlich
 parts-figure = Zeichnung von { $title } { $label } mit Maßen; die Bearbeitungen stehen in der Tabelle
+parts-section-figure = Schnitt { $letter } durch { $title } { $label }
+parts-template = Eine Schablone in Originalgröße für die { $side ->
+    [foot] Fußseite
+    [head] Kopfseite
+    [near] Nahkante
+    [far] Fernkante
+    [back] Rückseite
+   *[face] Vorderseite
+} steht am Ende des Plans.
 parts-number = Nr.
 parts-cut = Bearbeitung
 parts-size = Ø, Maße
@@ -657,6 +668,40 @@ library-figures-of = Werte von
 library-hardware = Beschläge
 library-supplies = Leim und Oberflächenmittel
 
+## Full-size templates
+
+full-size = Schablonen in Originalgröße
+full-size-lead = Was eine Rundung oder viele Bohrungen hat, ist mit Papier schneller angerissen als mit dem Maßstab. Kleben Sie diese Blätter auf das Holz und sägen Sie an der dicken Linie entlang.
+full-size-on-screen = Die folgenden Blätter sind keine Bildschirmseiten: Drucken Sie sie auf Papier in der Größe, die in der Tabelle steht.
+full-size-caution = Drucken Sie mit 100 %, ohne „An Seite anpassen“, und messen Sie vor dem Sägen auf jedem Blatt das Quadrat nach: 100 mm das durchgezogene, 4 in das gestrichelte. Ein Druck, der zwei Prozent zu klein ist, ergibt ein Teil, das nicht passt.
+full-size-print = Drucken Sie die Blätter mit 100 % („tatsächliche Größe“).
+full-size-measure = Messen Sie das Quadrat auf jedem Blatt in beiden Richtungen. Stimmt eines nicht, drucken Sie dieses Blatt noch einmal.
+full-size-join = Bei mehreren Blättern: Schneiden Sie eines an seiner Strichlinie ab, legen Sie es so auf das nächste, dass sich Ringe und Kreuze decken, und kleben Sie es fest. Die Übersicht am Fuß zeigt, wohin ein Blatt gehört; dort durchgekreuzte Blätter sind leer und nicht gedruckt.
+full-size-paste = Kleben Sie das Papier so auf das Holz, dass die Faser läuft, wie der Pfeil zeigt, stechen Sie die Mitten der Bohrungen durch und sägen Sie an der dicken Linie entlang. Dünne Linien sind Kanten von Ausnehmungen, Strichpunktlinien die Mitten des Teils.
+full-size-part = Teil
+full-size-side = Seite
+full-size-size = Maße
+full-size-sheets = Blätter
+full-size-one-sheet = ein Blatt { $paper }
+full-size-sheets-of = { $count ->
+    [one] { $count } Blatt { $paper }
+   *[other] { $count } Blatt { $paper }
+}: { $rows } × { $columns }
+full-size-left-out = ohne { $count } { $count ->
+    [one] leeres
+   *[other] leere
+}
+full-size-of = Schablone für { $title } { $label }, { $side ->
+    [foot] Fußseite
+    [head] Kopfseite
+    [near] Nahkante
+    [far] Fernkante
+    [back] Rückseite
+   *[face] Vorderseite
+}
+full-size-figure = Schablone in Originalgröße für { $title } { $label }
+full-size-figure-sheet = Schablone in Originalgröße für { $title } { $label }, Reihe { $row }, Spalte { $column }
+
 ## Plain words: what the plan says of hazards
 ## A place `mass` holds a figure with its unit in both systems, `small` and `planed` parts, every other one a length.
 
@@ -823,8 +868,68 @@ page-metric-square = Durchgezogenes Quadrat: 100 mm, Teilstriche alle 10 mm
 page-inch-square = Gestricheltes Quadrat: 4 in, Teilstriche alle 1⁄2 in
 page-scale-advice = Legen Sie ein Lineal von der linken unteren Ecke aus an beide Kanten. Ist der Druck nicht maßgenau, drucken Sie noch einmal mit 100 % („tatsächliche Größe“), und messen Sie in keiner Zeichnung dieses Drucks.
 
+## Plain words: the web edition
+## A button says what it does; ticks are the boxes of finished steps, cut parts, goods bought and checks.
+
+web-skip = Zum Plan springen
+web-done = Erledigt
+web-done-step = Erledigt: { $what }
+web-cut = Zugeschnitten: { $what }
+web-bought = Gekauft: { $what }
+web-changed = Geändert:
+web-left-out = Hier ist etwas entfallen.
+web-larger = Größer
+web-larger-drawing = Größer: { $what }
+web-ticks-kept = Häkchen bleiben in diesem Browser gespeichert, für diese Revision des Plans.
+web-clear = Alle Häkchen löschen
+web-clear-ask = Alle Häkchen dieses Plans löschen?
+
 ## Plain words: drawings
 ## The fields of a title block are those of ISO 7200.
+
+## Plain words: what figures show
+
+figure-size = { $figure }: { $width } breit, { $depth } tief, { $height } hoch
+figure-parts = { $figure }: { $parts }
+figure-part = { $title } { $label } mit Maßen
+figure-setting-out = { $title }: ein Bohrraster, angerissen von { $one } und { $other }
+figure-layout = { $size }, aufgeteilt in { $parts }
+figure-so-far = der bisherige Stand der Arbeit
+figure-step = Schritt { $number }, { $title }: { $what }
+figure-comes = { $count ->
+    [one] { $part }
+   *[other] { $count } × { $part }
+} { $way ->
+    [left] { $count ->
+        [one] kommt von links hinzu
+       *[other] kommen von links hinzu
+    }
+    [right] { $count ->
+        [one] kommt von rechts hinzu
+       *[other] kommen von rechts hinzu
+    }
+    [front] { $count ->
+        [one] kommt von vorn hinzu
+       *[other] kommen von vorn hinzu
+    }
+    [back] { $count ->
+        [one] kommt von hinten hinzu
+       *[other] kommen von hinten hinzu
+    }
+    [top] { $count ->
+        [one] kommt von oben hinzu
+       *[other] kommen von oben hinzu
+    }
+    [bottom] { $count ->
+        [one] kommt von unten hinzu
+       *[other] kommen von unten hinzu
+    }
+   *[none] { $count ->
+        [one] steht an seinem Platz
+       *[other] stehen an ihrem Platz
+    }
+}
+figure-joined = , verbunden mit { $others } ({ $joint })
 
 drawing-owner = Gesetzlicher Eigentümer
 drawing-document-type = Dokumentenart
@@ -838,4 +943,19 @@ drawing-date-of-issue = Ausgabedatum
 drawing-sheet = Blatt
 drawing-scale = Maßstab { $scale }
 drawing-scale-thick = Maßstab { $scale }, { $thickness } dick
+drawing-no-scale = Nicht maßstäblich
+drawing-no-scale-thick = Nicht maßstäblich, { $thickness } dick
 drawing-sign = Sicherheitszeichen { $code }: { $meaning }
+
+## Plain words: full-size templates
+
+template-shown = Originalgröße, { $side } oben.
+template-sheet = Blatt { $short }: Reihe { $row } von { $rows }, Spalte { $column } von { $columns }
+template-sheet-short = R{ $row } S{ $column }
+template-print = Mit 100 % drucken, ohne „An Seite anpassen“. Vor dem Sägen das Quadrat nachmessen.
+template-join = Ein Blatt an seiner Strichlinie abschneiden, so auf das nächste legen, dass sich Ringe und Kreuze decken, und ankleben. In der Übersicht durchgekreuzte Blätter sind leer und nicht gedruckt.
+template-mirrored = { $mirrored ->
+    [one] Ein Stück ist spiegelbildlich: dafür die Schablone umdrehen.
+   *[other] { $mirrored } Stück sind spiegelbildlich: dafür die Schablone umdrehen.
+}
+template-grain = Faserrichtung

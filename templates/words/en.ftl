@@ -127,6 +127,8 @@ how-drawings = Drawings
 how-drawings-lead = A letter in a circle is a part; the cut list tells its name, size and number. Thick lines are edges you see, thin dashed lines edges that are hidden. In a step new parts stand out and are drawn away from where they go; follow the thin lines to their place. Left, right, front and back are those of the finished piece, seen from the front. Drawings are not for measuring: take sizes from the figures.
 scale = Was this page printed true to size?
 scale-lead = Print at 100 %, without “fit to page”, and measure the square.
+scale-screen = Nothing here is true to size
+scale-screen-lead = This edition is for a screen. It tells all sizes in figures; no drawing in it has a scale, and none is for measuring.
 
 ## Signal words and boxes
 
@@ -305,6 +307,15 @@ parts-lead = For every part that is more than its three sizes. Numbers in boxes 
 parts-drawn = { $pieces } as drawn
 parts-drawn-and-mirrored = { $pieces } as drawn, { $mirrored } as its mirror image
 parts-figure = Drawing of { $title } { $label } with its sizes; what is cut into it stands in the table
+parts-section-figure = Section { $letter } of { $title } { $label }
+parts-template = A full-size template of its { $side ->
+    [foot] foot
+    [head] head
+    [near] near edge
+    [far] far edge
+    [back] back
+   *[face] face
+} is at the end of the plan.
 parts-number = No.
 parts-cut = Cut
 parts-size = Ø, size
@@ -662,6 +673,40 @@ library-figures-of = Figures of
 library-hardware = Hardware
 library-supplies = Glue and finish
 
+## Full-size templates
+
+full-size = Full-size templates
+full-size-lead = What has a curve or many holes is quicker laid out with paper than with a rule. Paste these sheets on the wood and cut along the thick line.
+full-size-on-screen = The sheets that follow are no pages for a screen: print them on paper of the size that the table tells.
+full-size-caution = Print at 100 %, without “fit to page”, and measure the square on every sheet before you cut: 100 mm on the solid one, 4 in on the dashed one. A print that is two per cent small makes a part that does not fit.
+full-size-print = Print the sheets at 100 % (“actual size”).
+full-size-measure = Measure the square on each sheet in both directions. If one is off, print that sheet again.
+full-size-join = Where there are several sheets: cut one off along its dashed line, lay it over the next so that rings and crosses meet, and tape it. The map at the foot tells where a sheet belongs; sheets that are crossed out there are empty and not printed.
+full-size-paste = Paste the paper on the wood with the grain as its arrow says, prick the middles of holes through, and cut along the thick line. Thin lines are edges of what is cut into the part; dash-dotted lines are its middles.
+full-size-part = Part
+full-size-side = Side
+full-size-size = Size
+full-size-sheets = Sheets
+full-size-one-sheet = one sheet of { $paper }
+full-size-sheets-of = { $count ->
+    [one] { $count } sheet of { $paper }
+   *[other] { $count } sheets of { $paper }
+}: { $rows } × { $columns }
+full-size-left-out = less { $count } that { $count ->
+    [one] is
+   *[other] are
+} empty
+full-size-of = Template of { $title } { $label }, { $side ->
+    [foot] foot
+    [head] head
+    [near] near edge
+    [far] far edge
+    [back] back
+   *[face] face
+}
+full-size-figure = Full-size template of { $title } { $label }
+full-size-figure-sheet = Full-size template of { $title } { $label }, row { $row }, column { $column }
+
 ## Plain words: what the plan says of hazards
 ## A place `mass` holds a figure with its unit in both systems, `small` and `planed` parts, every other one a length.
 
@@ -828,8 +873,68 @@ page-metric-square = Solid square: 100 mm, ticks every 10 mm
 page-inch-square = Dashed square: 4 in, ticks every 1⁄2 in
 page-scale-advice = Lay a rule along both edges from the lower left corner. If the print is not exact, print again at 100 % (“actual size”) and measure no drawing of this print.
 
+## Plain words: the web edition
+## A button says what it does; ticks are the boxes of finished steps, cut parts, goods bought and checks.
+
+web-skip = Skip to the plan
+web-done = Done
+web-done-step = Done: { $what }
+web-cut = Cut: { $what }
+web-bought = Bought: { $what }
+web-changed = Changed:
+web-left-out = Something was left out here.
+web-larger = Larger
+web-larger-drawing = Larger: { $what }
+web-ticks-kept = Ticks are kept in this browser, for this revision of the plan.
+web-clear = Clear all ticks
+web-clear-ask = Clear all ticks of this plan?
+
 ## Plain words: drawings
 ## The fields of a title block are those of ISO 7200.
+
+## Plain words: what figures show
+
+figure-size = { $figure }: { $width } wide, { $depth } deep, { $height } high
+figure-parts = { $figure }: { $parts }
+figure-part = { $title } { $label } with its sizes
+figure-setting-out = { $title }: a grid of holes, set out from { $one } and { $other }
+figure-layout = { $size }, cut into { $parts }
+figure-so-far = the work so far
+figure-step = Step { $number }, { $title }: { $what }
+figure-comes = { $count ->
+    [one] { $part }
+   *[other] { $count } × { $part }
+} { $way ->
+    [left] { $count ->
+        [one] comes in from the left
+       *[other] come in from the left
+    }
+    [right] { $count ->
+        [one] comes in from the right
+       *[other] come in from the right
+    }
+    [front] { $count ->
+        [one] comes in from the front
+       *[other] come in from the front
+    }
+    [back] { $count ->
+        [one] comes in from the back
+       *[other] come in from the back
+    }
+    [top] { $count ->
+        [one] comes in from above
+       *[other] come in from above
+    }
+    [bottom] { $count ->
+        [one] comes in from below
+       *[other] come in from below
+    }
+   *[none] { $count ->
+        [one] stands in its place
+       *[other] stand in their places
+    }
+}
+figure-joined = , joined to { $others } ({ $joint })
 
 drawing-owner = Legal owner
 drawing-document-type = Document type
@@ -843,4 +948,19 @@ drawing-date-of-issue = Date of issue
 drawing-sheet = Sheet
 drawing-scale = Scale { $scale }
 drawing-scale-thick = Scale { $scale }, { $thickness } thick
+drawing-no-scale = Not to scale
+drawing-no-scale-thick = Not to scale, { $thickness } thick
 drawing-sign = Safety sign { $code }: { $meaning }
+
+## Plain words: full-size templates
+
+template-shown = Full size, { $side } up.
+template-sheet = Sheet { $short }: row { $row } of { $rows }, column { $column } of { $columns }
+template-sheet-short = R{ $row } C{ $column }
+template-print = Print at 100 %, without “fit to page”. Measure the square before you cut.
+template-join = Cut a sheet off along its dashed line, lay it over the next one so that rings and crosses meet, and tape it. Sheets crossed out in the map are empty and not printed.
+template-mirrored = { $mirrored ->
+    [one] One piece is the mirror image: turn the template over for it.
+   *[other] { $mirrored } pieces are mirror images: turn the template over for them.
+}
+template-grain = grain

@@ -133,6 +133,8 @@ how-drawings = Dessins
 how-drawings-lead = Une lettre dans un cercle désigne une pièce ; la fiche de débit en donne le nom, les cotes et le nombre. Les traits forts sont les arêtes vues, les traits interrompus fins les arêtes cachées. Dans une étape, les pièces nouvelles ressortent et sont dessinées à l’écart de leur emplacement ; suivre les traits fins pour le trouver. Gauche, droite, avant et arrière s’entendent pour l’ouvrage terminé, vu de l’avant. Ne pas mesurer sur les dessins : s’en tenir aux cotes inscrites.
 scale = Cette page est-elle imprimée à l’échelle ?
 scale-lead = Imprimer à 100 %, sans « ajuster à la page », et mesurer le carré.
+scale-screen = Rien ici n’est à l’échelle
+scale-screen-lead = Cette édition est faite pour un écran. Toutes les cotes y sont en chiffres ; aucun dessin n’a d’échelle, et aucun n’est fait pour être mesuré.
 
 ## Signal words and boxes
 
@@ -311,6 +313,15 @@ parts-lead = Pour chaque pièce que ses trois cotes ne suffisent pas à décrire
 parts-drawn = { $pieces } selon le dessin
 parts-drawn-and-mirrored = { $pieces } selon le dessin, { $mirrored } en symétrique
 parts-figure = Dessin coté : { $title } { $label } ; ses usinages figurent dans le tableau
+parts-section-figure = Coupe { $letter } : { $title } { $label }
+parts-template = Un gabarit grandeur nature { $side ->
+    [foot] du bout de pied
+    [head] du bout de tête
+    [near] du chant proche
+    [far] du chant éloigné
+    [back] du contre-parement
+   *[face] du parement
+} se trouve à la fin du plan.
 parts-number = N°
 parts-cut = Usinage
 parts-size = Ø, cotes
@@ -671,6 +682,40 @@ library-figures-of = Valeurs de
 library-hardware = Quincaillerie
 library-supplies = Colle et finition
 
+## Full-size templates
+
+full-size = Gabarits grandeur nature
+full-size-lead = Ce qui porte une courbe ou beaucoup de perçages se trace plus vite avec du papier qu’avec une règle. Coller ces feuilles sur le bois et couper le long du trait fort.
+full-size-on-screen = Les feuilles qui suivent ne sont pas des pages d’écran : les imprimer sur du papier au format indiqué dans le tableau.
+full-size-caution = Imprimer à 100 %, sans « ajuster à la page », et mesurer le carré de chaque feuille avant de couper : 100 mm pour le carré en trait plein, 4 in pour celui en trait interrompu. Une impression trop petite de deux pour cent donne une pièce qui ne va pas.
+full-size-print = Imprimer les feuilles à 100 % (« taille réelle »).
+full-size-measure = Mesurer le carré de chaque feuille dans les deux sens. S’il n’est pas juste, réimprimer cette feuille.
+full-size-join = S’il y a plusieurs feuilles : en couper une le long de son trait interrompu, la poser sur la suivante en faisant coïncider cercles et croix, puis la coller. Le plan d’assemblage en bas montre la place de chaque feuille ; celles qui y sont barrées sont vides et ne sont pas imprimées.
+full-size-paste = Coller le papier sur le bois, le fil dans le sens de la flèche, pointer les centres des perçages et couper le long du trait fort. Les traits fins sont les arêtes des usinages, les traits mixtes les axes de la pièce.
+full-size-part = Pièce
+full-size-side = Côté
+full-size-size = Dimensions
+full-size-sheets = Feuilles
+full-size-one-sheet = une feuille { $paper }
+full-size-sheets-of = { $count ->
+    [one] { $count } feuille { $paper }
+   *[other] { $count } feuilles { $paper }
+} : { $rows } × { $columns }
+full-size-left-out = moins { $count } { $count ->
+    [one] vide
+   *[other] vides
+}
+full-size-of = Gabarit : { $title } { $label }, { $side ->
+    [foot] bout de pied
+    [head] bout de tête
+    [near] chant proche
+    [far] chant éloigné
+    [back] contre-parement
+   *[face] parement
+}
+full-size-figure = Gabarit grandeur nature : { $title } { $label }
+full-size-figure-sheet = Gabarit grandeur nature : { $title } { $label }, rangée { $row }, colonne { $column }
+
 ## Plain words: what the plan says of hazards
 ## A place `mass` holds a figure with its unit in both systems, `small` and `planed` parts, every other one a length.
 
@@ -837,8 +882,68 @@ page-metric-square = Carré en trait continu : 100 mm, graduations tous les 10
 page-inch-square = Carré en trait interrompu : 4 in, graduations tous les 1⁄2 in
 page-scale-advice = Poser un réglet le long des deux bords à partir de l’angle inférieur gauche. Si l’impression n’est pas exacte, imprimer de nouveau à 100 % (« taille réelle ») et ne mesurer aucun dessin de cette impression.
 
+## Plain words: the web edition
+## A button says what it does; ticks are the boxes of finished steps, cut parts, goods bought and checks.
+
+web-skip = Aller au plan
+web-done = Fait
+web-done-step = Fait : { $what }
+web-cut = Débité : { $what }
+web-bought = Acheté : { $what }
+web-changed = Modifié :
+web-left-out = Quelque chose a été supprimé ici.
+web-larger = Agrandir
+web-larger-drawing = Agrandir : { $what }
+web-ticks-kept = Les cases cochées sont conservées dans ce navigateur, pour cette révision du plan.
+web-clear = Décocher toutes les cases
+web-clear-ask = Décocher toutes les cases de ce plan ?
+
 ## Plain words: drawings
 ## The fields of a title block are those of ISO 7200.
+
+## Plain words: what figures show
+
+figure-size = { $figure } : { $width } de large, { $depth } de profondeur, { $height } de haut
+figure-parts = { $figure } : { $parts }
+figure-part = { $title } { $label } avec ses cotes
+figure-setting-out = { $title } : un réseau de perçages, tracé depuis { $one } et { $other }
+figure-layout = { $size }, débité en { $parts }
+figure-so-far = l’ouvrage à ce stade
+figure-step = Étape { $number }, { $title } : { $what }
+figure-comes = { $count ->
+    [one] { $part }
+   *[other] { $count } × { $part }
+} { $way ->
+    [left] { $count ->
+        [one] arrive par la gauche
+       *[other] arrivent par la gauche
+    }
+    [right] { $count ->
+        [one] arrive par la droite
+       *[other] arrivent par la droite
+    }
+    [front] { $count ->
+        [one] arrive par l’avant
+       *[other] arrivent par l’avant
+    }
+    [back] { $count ->
+        [one] arrive par l’arrière
+       *[other] arrivent par l’arrière
+    }
+    [top] { $count ->
+        [one] arrive par le dessus
+       *[other] arrivent par le dessus
+    }
+    [bottom] { $count ->
+        [one] arrive par le dessous
+       *[other] arrivent par le dessous
+    }
+   *[none] { $count ->
+        [one] est en place
+       *[other] sont en place
+    }
+}
+figure-joined = , assemblage avec { $others } ({ $joint })
 
 drawing-owner = Propriétaire légal
 drawing-document-type = Type de document
@@ -852,4 +957,19 @@ drawing-date-of-issue = Date d’émission
 drawing-sheet = Folio
 drawing-scale = Échelle { $scale }
 drawing-scale-thick = Échelle { $scale }, épaisseur { $thickness }
+drawing-no-scale = Sans échelle
+drawing-no-scale-thick = Sans échelle, épaisseur { $thickness }
 drawing-sign = Signal de sécurité { $code } : { $meaning }
+
+## Plain words: full-size templates
+
+template-shown = Grandeur nature, { $side } dessus.
+template-sheet = Feuille { $short } : rangée { $row } sur { $rows }, colonne { $column } sur { $columns }
+template-sheet-short = R{ $row } C{ $column }
+template-print = Imprimer à 100 %, sans « ajuster à la page ». Mesurer le carré avant de couper.
+template-join = Couper une feuille le long de son trait interrompu, la poser sur la suivante en faisant coïncider cercles et croix, puis la coller. Les feuilles barrées sur le plan d’assemblage sont vides et ne sont pas imprimées.
+template-mirrored = { $mirrored ->
+    [one] Une pièce est symétrique : retourner le gabarit pour la tracer.
+   *[other] { $mirrored } pièces sont symétriques : retourner le gabarit pour les tracer.
+}
+template-grain = fil du bois

@@ -96,6 +96,7 @@ fn stages(name: &str, text: &str) -> (usize, Times) {
     let composed = timed(&mut times, "document", || {
         let stages = Stages {
             build: &made,
+            solids: &solids,
             stock: &stock,
             cautions: &cautions,
             loads: &model.loads,

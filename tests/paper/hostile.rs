@@ -110,7 +110,7 @@ fn a_box_longer_than_a_page_is_framed_on_each() {
         .iter()
         .map(|page| {
             let frame = page.content.iter().find_map(|placed| {
-                let leafwright::page::Placed::Mark(Mark::Stroke { path, .. }) = placed else {
+                let Some(Mark::Stroke { path, .. }) = placed.mark() else {
                     return None;
                 };
                 let corners: Vec<f64> = path

@@ -24,14 +24,16 @@ fn said(pages: &Pages<'_>) -> Vec<Said> {
     let mut said = Vec::new();
     for (page, list) in pages.pages.iter().enumerate() {
         for placed in &list.content {
-            if let Placed::Mark(Mark::Text(run)) = placed {
+            if let Some(Mark::Text(run)) = placed.mark() {
+                let text: String = run.glyphs.iter().map(|g| g.text.as_str()).collect();
                 said.push(Said {
                     page,
                     x: run.origin.x,
                     y: run.origin.y,
                     size: run.size,
                     bold: run.face == Face::Bold,
-                    text: run.glyphs.iter().map(|g| g.text.as_str()).collect(),
+                    // A line ends in the space that parts it from the next one.
+                    text: text.trim_end_matches(' ').to_owned(),
                 });
             }
         }
@@ -75,7 +77,7 @@ fn lines(lines: usize) -> Block {
 fn everything_stays_inside_of_the_text_area() {
     let fonts = Fonts::shipped().unwrap();
     let document = document(&fonts, 6);
-    for paper in [Paper::A4, Paper::Letter] {
+    for paper in Paper::ALL {
         let area = text_area(paper);
         let pages = paginate(&document, &fonts, paper).value;
         for said in said(&pages) {
@@ -86,7 +88,11 @@ fn everything_stays_inside_of_the_text_area() {
         for page in &pages.pages {
             for placed in &page.content {
                 match placed {
-                    Placed::Mark(Mark::Stroke { path, .. }) => {
+                    Placed::Mark(Mark::Stroke { path, .. })
+                    | Placed::Content {
+                        mark: Mark::Stroke { path, .. },
+                        ..
+                    } => {
                         for piece in &path.pieces {
                             if let PathPiece::Line(spot) | PathPiece::Move(spot) = piece {
                                 assert!(spot.x >= area.x - 0.1);
@@ -95,14 +101,16 @@ fn everything_stays_inside_of_the_text_area() {
                             }
                         }
                     }
-                    Placed::Figure { figure, at, scale } => {
+                    Placed::Figure {
+                        figure, at, scale, ..
+                    } => {
                         assert!(*scale <= 1.0);
                         assert!(at.x >= area.x - 0.1);
                         let (right, bottom) = (figure.width * scale, figure.height * scale);
                         assert!(at.x + right <= area.x + area.width + 0.1);
                         assert!(at.y + bottom <= area.y + area.height + 0.1);
                     }
-                    Placed::Mark(_) => {}
+                    Placed::Mark(_) | Placed::Content { .. } => {}
                 }
             }
         }
@@ -116,7 +124,7 @@ fn the_scale_squares_are_exact() {
     let pages = paginate(&document, &fonts, Paper::A4).value;
     let mut sides = Vec::new();
     for placed in &pages.pages[0].content {
-        if let Placed::Mark(Mark::Stroke { path, .. }) = placed
+        if let Some(Mark::Stroke { path, .. }) = placed.mark()
             && path.pieces.last() == Some(&PathPiece::Close)
             && let (PathPiece::Move(a), PathPiece::Line(b), PathPiece::Line(c)) =
                 (path.pieces[0], path.pieces[1], path.pieces[2])
@@ -269,7 +277,7 @@ fn a_figure_gives_way_to_the_text_of_its_step_while_it_can_be_read() {
         let mut placed = pages.pages.iter().flat_map(|page| &page.content);
         let scale = placed.find_map(|placed| match placed {
             Placed::Figure { scale, .. } => Some(*scale),
-            Placed::Mark(_) => None,
+            Placed::Mark(_) | Placed::Content { .. } => None,
         });
         (scale.unwrap(), pages.pages.len())
     };
@@ -312,7 +320,7 @@ fn figures_shrink_to_fit_and_never_grow() {
     let scales: Vec<(f64, f64)> = figures
         .filter_map(|placed| match placed {
             Placed::Figure { figure, scale, .. } => Some((*scale, figure.height * scale)),
-            Placed::Mark(_) => None,
+            Placed::Mark(_) | Placed::Content { .. } => None,
         })
         .collect();
     assert_eq!(scales[0].0, 1.0);

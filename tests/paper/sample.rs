@@ -8,11 +8,11 @@ use leafwright::document::tree::{
 };
 use leafwright::text::{Anchor, Fonts, TextStyle, text_mark};
 
-pub(super) fn text(text: &str) -> Vec<Inline> {
+pub(crate) fn text(text: &str) -> Vec<Inline> {
     vec![Inline::Text(text.to_owned())]
 }
 
-pub(super) fn paragraph(class: &str, words: &str) -> Block {
+pub(crate) fn paragraph(class: &str, words: &str) -> Block {
     Block::Paragraph {
         id: String::new(),
         class: class.to_owned(),
@@ -20,7 +20,7 @@ pub(super) fn paragraph(class: &str, words: &str) -> Block {
     }
 }
 
-pub(super) fn heading(level: u8, id: &str, words: &str) -> Block {
+pub(crate) fn heading(level: u8, id: &str, words: &str) -> Block {
     Block::Heading {
         level,
         id: id.to_owned(),
@@ -29,21 +29,21 @@ pub(super) fn heading(level: u8, id: &str, words: &str) -> Block {
     }
 }
 
-pub(super) fn styled(class: &str, words: &str) -> Inline {
+pub(crate) fn styled(class: &str, words: &str) -> Inline {
     Inline::Styled {
         class: class.to_owned(),
         text: text(words),
     }
 }
 
-pub(super) fn cell(words: &str) -> Cell {
+pub(crate) fn cell(words: &str) -> Cell {
     Cell {
         span: 1,
         text: text(words),
     }
 }
 
-pub(super) fn link(target: &str, words: &str) -> Inline {
+pub(crate) fn link(target: &str, words: &str) -> Inline {
     Inline::Link {
         target: target.to_owned(),
         text: text(words),
@@ -51,7 +51,7 @@ pub(super) fn link(target: &str, words: &str) -> Inline {
 }
 
 /// A crate in a parallel view with dimensions, `width` by `height` points.
-pub(super) fn drawing(fonts: &Fonts, width: f64, height: f64) -> Figure {
+pub(crate) fn drawing(fonts: &Fonts, width: f64, height: f64) -> Figure {
     let mut marks = Vec::new();
     let pen = |width| Pen {
         width,
@@ -365,7 +365,7 @@ fn boxes() -> Vec<Block> {
 }
 
 /// The sample, with `steps` steps.
-pub(super) fn document(fonts: &Fonts, steps: usize) -> Document {
+pub(crate) fn document(fonts: &Fonts, steps: usize) -> Document {
     let mut blocks = vec![
         paragraph("title", "Seedling shelf for two windows"),
         paragraph("subtitle", "A wall shelf for trays of seedlings"),

@@ -25,7 +25,7 @@ pub use setting_out::setting_out_names;
 
 use rayon::iter::{IndexedParallelIterator, IntoParallelRefIterator, ParallelIterator};
 
-use super::compose::{Studio, WIDTH_MM, framed};
+use super::compose::{Studio, framed};
 use crate::build::Part;
 use crate::display::{Figure, Mark, PT_PER_MM, Spot};
 use crate::model::{MaterialForm, PartId};
@@ -52,8 +52,7 @@ pub(in crate::drawing) fn part_drawings(studio: &Studio<'_>) -> Vec<(String, Fig
         .enumerate()
         .flat_map_iter(|(number, own)| {
             let id = PartId(number);
-            let drawn = part_figure(studio, id);
-            let drawn = drawn.map(|figure| (name_of(own), figure));
+            let drawn = part_figures(studio, id, own);
             drawn.into_iter().chain(setting_out_figures(studio, id))
         })
         .collect()
@@ -69,36 +68,97 @@ pub(super) fn name_of(part: &Part) -> String {
     format!("part-{}", part.label)
 }
 
-/// The drawing of a part; none for a plain piece or one that has no solid.
-pub(super) fn part_figure(studio: &Studio<'_>, id: PartId) -> Option<Figure> {
-    let part = studio.build.part(id).filter(|part| is_drawn(part))?;
-    let solid = studio.solids.part(id)?;
+/// The drawing of a part, and on a page that is too small for both its sections by themselves; none
+/// for a plain piece or one that has no solid.
+fn part_figures(studio: &Studio<'_>, id: PartId, part: &Part) -> Vec<(String, Figure)> {
+    let Some(solid) = studio.solids.part(id).filter(|_| is_drawn(part)) else {
+        return Vec::new();
+    };
     let form = studio.build.material(part.material).map(|m| m.form);
     let round = matches!(form, Some(MaterialForm::Round { .. }));
     let views = views::needed(part, round);
-    let drafting = Drafting::new(studio, part, &solid.fine, &views)?;
-    let figure = |marks, reduction: u32| {
-        let alternative = format!("{}, drawn to scale 1:{reduction}", part.title);
-        framed(marks, alternative)
+    let Some(drafting) = Drafting::new(studio, part, &solid.fine, &views) else {
+        return Vec::new();
     };
+    let whole = |figure| (name_of(part), with_title_block(studio, id, figure));
+    let frame = studio.frame;
+    if !frame.is_narrow() {
+        let figure = with_sections(studio, part, &drafting);
+        let most = frame.height_mm(WITH_SECTIONS_MM) * PT_PER_MM;
+        if figure.height <= most || !frame.on_screen {
+            return vec![whole(figure)];
+        }
+    }
+    let (reduction, views) = views_alone(studio, part, &drafting);
+    let sections = drafting.section_blocks(reduction, Room::Scarce);
+    let sections = drafting.section_letters().zip(sections);
+    let sections = sections.map(|(letter, marks)| {
+        let alternative = format!("{}, section {letter}", part.title);
+        (
+            format!("section-{}-{letter}", part.label),
+            framed(marks, alternative),
+        )
+    });
+    [whole(views)].into_iter().chain(sections).collect()
+}
+
+/// The views of a part without its sections, and their reduction.
+fn views_alone(studio: &Studio<'_>, part: &Part, drafting: &Drafting<'_>) -> (u32, Figure) {
+    let frame = studio.frame;
+    let figure = |reduction: u32| {
+        let alternative = format!("{}, drawn to scale 1:{reduction}", part.title);
+        (reduction, framed(drafting.marks(reduction), alternative))
+    };
+    let fits = |(_, figure): &(u32, Figure)| {
+        figure.width <= frame.width_mm * PT_PER_MM
+            && figure.height <= frame.height_mm(HEIGHT_MM) * PT_PER_MM
+    };
+    let mut found = frame
+        .reductions()
+        .iter()
+        .filter(|reduction| drafting.width_mm(**reduction) < frame.width_mm)
+        .map(|reduction| figure(*reduction))
+        .find(fits)
+        .unwrap_or_else(|| figure(SMALLEST));
+    found.1.to_scale = true;
+    found
+}
+
+/// The views of a part over its sections.
+fn with_sections(studio: &Studio<'_>, part: &Part, drafting: &Drafting<'_>) -> Figure {
+    let figure = |marks, reduction: u32| {
+        let places = [
+            ("title", part.title.as_str().into()),
+            ("label", part.label.as_str().into()),
+        ];
+        let told = studio.words.word("figure-part", &places);
+        let scale = studio.scale_line(reduction);
+        framed(marks, format!("{told}. {scale}"))
+    };
+    let frame = studio.frame;
+    let width_mm = frame.width_mm;
     let fits = |reduction: &u32| {
         let figure = figure(drafting.marks(*reduction), *reduction);
-        figure.width <= WIDTH_MM * PT_PER_MM && figure.height <= HEIGHT_MM * PT_PER_MM
+        figure.width <= width_mm * PT_PER_MM
+            && figure.height <= frame.height_mm(HEIGHT_MM) * PT_PER_MM
     };
     let whole = |reduction: u32, room: Room| {
         figure(drafting.marks_with_sections(reduction, room), reduction)
     };
     // Small sections are sooner accepted than a small view.
-    let mut figure = SCALES
-        .into_iter()
-        .filter(|reduction| drafting.width_mm(*reduction) < WIDTH_MM)
+    let mut figure = studio
+        .frame
+        .reductions()
+        .iter()
+        .copied()
+        .filter(|reduction| drafting.width_mm(*reduction) < width_mm)
         .filter(fits)
         .flat_map(|reduction| [Room::Ample, Room::Scarce].map(|room| (reduction, room)))
         .map(|(reduction, room)| whole(reduction, room))
-        .find(|figure| figure.height <= WITH_SECTIONS_MM * PT_PER_MM)
+        .find(|figure| figure.height <= frame.height_mm(WITH_SECTIONS_MM) * PT_PER_MM)
         .unwrap_or_else(|| whole(SMALLEST, Room::Scarce));
     figure.to_scale = true;
-    Some(with_title_block(studio, id, figure))
+    figure
 }
 
 /// A drawing in the middle over its title block.
@@ -111,13 +171,14 @@ fn with_title_block(studio: &Studio<'_>, id: PartId, drawing: Figure) -> Figure 
         .take_while(|other| other.label != part.label)
         .count()
         + 1;
-    let right = (title_block::WIDTH - drawing.width).max(0.0) / 2.0;
+    let width = title_block::width(&studio.frame);
+    let right = (width - drawing.width).max(0.0) / 2.0;
     let top = drawing.height + OVER_BLOCK_MM * PT_PER_MM;
     let block = title_block::title_block(
         studio,
         part,
         [number, drawn().count()],
-        Spot::new((drawing.width - title_block::WIDTH).max(0.0) / 2.0, top),
+        Spot::new((drawing.width - width).max(0.0) / 2.0, top),
     );
     let mut marks: Vec<Mark> = drawing
         .marks

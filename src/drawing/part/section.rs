@@ -4,7 +4,8 @@
 //! larger, and then what lies around the features alone, ended by break lines.
 
 use super::super::bodies::{add_shell, length, micrometres};
-use super::super::compose::{Studio, WIDTH_MM, area_around};
+use super::super::compose::{Studio, area_around};
+use super::super::frame::Frame;
 use super::super::hidden_lines::{VisibleLine, drawn_lines};
 use super::super::scene::{BodyId, Scene};
 use super::super::view::{View, WorldPoint};
@@ -127,28 +128,33 @@ pub(super) fn cuts(part: &Part, shell: &Shell, main: Side) -> Vec<Cut> {
     cuts.filter(|cut| !cut.face.is_empty()).collect()
 }
 
-/// The sections of a part whose drawing is made at one to `reduction`, one under the other or
-/// side by side, from the upper left corner down.
+/// The sections of a part whose drawing is made at one to `reduction`, each by itself.
 pub(super) fn sections(
     studio: &Studio<'_>,
     part: &Part,
     cuts: &[Cut],
     main: Side,
-    reduction: u32,
-    room: Room,
-) -> Vec<Mark> {
+    (reduction, room): (u32, Room),
+) -> Vec<Vec<Mark>> {
     let lettering = Lettering {
         fonts: studio.fonts,
         precision: studio.precision(),
     };
-    let blocks = cuts
-        .iter()
-        .map(|cut| titled(&lettering, part, cut, main, (reduction, room)));
-    in_rows(blocks)
+    let drawn = |cut| {
+        titled(
+            &lettering,
+            part,
+            cut,
+            main,
+            (reduction, room),
+            &studio.frame,
+        )
+    };
+    cuts.iter().map(drawn).collect()
 }
 
 /// Blocks of marks in rows from the left, as many in each as the width has room for.
-fn in_rows(blocks: impl Iterator<Item = Vec<Mark>>) -> Vec<Mark> {
+pub(super) fn in_rows(blocks: impl Iterator<Item = Vec<Mark>>, width_mm: f64) -> Vec<Mark> {
     let gap = GAP_MM * PT_PER_MM;
     let (mut x, mut y, mut row) = (0.0, 0.0, 0.0);
     let mut marks = Vec::new();
@@ -156,7 +162,7 @@ fn in_rows(blocks: impl Iterator<Item = Vec<Mark>>) -> Vec<Mark> {
         let Some(area) = area_around(&block) else {
             continue;
         };
-        if x > 0.0 && x + area.width > WIDTH_MM * PT_PER_MM - 3.0 {
+        if x > 0.0 && x + area.width > width_mm * PT_PER_MM - 3.0 {
             (x, y, row) = (0.0, y + row + gap, 0.0);
         }
         let (dx, dy) = (x - area.x, y - area.y);
@@ -174,7 +180,9 @@ fn titled(
     cut: &Cut,
     main: Side,
     (reduction, room): (u32, Room),
+    frame: &Frame,
 ) -> Vec<Mark> {
+    let width_mm = frame.width_mm;
     let wood = extent(part, PartAxis::Thickness).size().mm();
     let depths = cut.plane.shown.iter().flat_map(|blind| &blind.depths);
     let least = depths
@@ -202,9 +210,9 @@ fn titled(
     let size = whole.size().mm() * of(scale);
     let is_whole = size
         <= if scale == own {
-            WIDTH_MM - 45.0
+            width_mm - 45.0
         } else {
-            WHOLE_MM
+            WHOLE_MM.min(width_mm - 45.0)
         };
     let turned = cut.plane.axis == PartAxis::Length && !(is_whole && size <= UPRIGHT_MM);
     let laying = Laying::new(cut, main, turned, of(scale) * PT_PER_MM / 1000.0);
@@ -217,13 +225,13 @@ fn titled(
     let drawn = reaches
         .into_iter()
         .map(|reach| Window::new(&laying, [reach, thick], whole).marks(lettering));
-    let mut marks = in_rows(drawn);
+    let mut marks = in_rows(drawn, width_mm);
     let Some(area) = area_around(&marks) else {
         return marks;
     };
     let letter = cut.letter;
     let mut title = format!("{letter}–{letter}");
-    if scale != own {
+    if scale != own && !frame.on_screen {
         title = format!("{title} ({}:{})", scale.0, scale.1);
     }
     let style = title_style();

@@ -6,16 +6,16 @@
 //! the free side of the outline, on leaders that run between the holes.
 
 use super::super::bodies::length;
-use super::super::compose::{Studio, WIDTH_MM, area_around, framed};
+use super::super::compose::{Studio, area_around, framed};
 use super::super::grid::Bounds;
 use super::super::pens::second_dimension;
 use super::super::picture::Sheet;
 use super::super::view::View;
+use super::SMALLEST;
 use super::dimension_rows::Lettering;
 use super::grid_sheet::Laid;
 use super::tags::{extent, plane};
 use super::views::seen_from;
-use super::{SCALES, SMALLEST};
 use crate::build::Part;
 use crate::display::{Figure, Mark, PT_PER_MM, Spot};
 use crate::geometry::{PartAxis, PlanePoint, Region, Side};
@@ -152,20 +152,30 @@ impl<'s> Setting<'s> {
     }
 
     fn figure(&self) -> Figure {
-        let [first, second] = self.grid.references.map(Side::word);
+        let [first, second] = self.grid.references.map(|side| self.name(side));
         let title = &self.part.title;
         let figure = |reduction: u32| {
-            let alternative =
-                format!("{title}, grid of holes set out from {first} and {second}, 1:{reduction}");
-            framed(self.marks(reduction), alternative)
+            let places = [
+                ("title", title.as_str().into()),
+                ("one", first.as_str().into()),
+                ("other", second.as_str().into()),
+            ];
+            let told = self.studio.words.word("figure-setting-out", &places);
+            framed(self.marks(reduction), told)
         };
+        let width_mm = self.studio.frame.width_mm;
+        let height_mm = self.studio.frame.height_mm(HEIGHT_MM);
         let fits = |figure: &Figure| {
-            figure.width <= WIDTH_MM * PT_PER_MM && figure.height <= HEIGHT_MM * PT_PER_MM
+            figure.width <= width_mm * PT_PER_MM && figure.height <= height_mm * PT_PER_MM
         };
         let [width, _] = self.bounds.size();
-        let mut figure = SCALES
-            .into_iter()
-            .filter(|reduction| width < f64::from(*reduction) * WIDTH_MM * 1000.0)
+        let mut figure = self
+            .studio
+            .frame
+            .reductions()
+            .iter()
+            .copied()
+            .filter(|reduction| width < f64::from(*reduction) * width_mm * 1000.0)
             .map(figure)
             .find(fits)
             .unwrap_or_else(|| figure(SMALLEST));

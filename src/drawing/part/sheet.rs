@@ -14,7 +14,7 @@ use super::super::scene::{BodyId, Scene};
 use super::angles::angle;
 use super::cut_line::{CutLine, set_apart};
 use super::dimension_rows::{BEYOND, Lettering, Size, has_short, height_of};
-use super::section::{Cut, Room, cuts, sections};
+use super::section::{Cut, Room, cuts, in_rows, sections};
 use super::symbol::{self, symbol};
 use super::tags::{Tags, extent, place_of};
 use super::views::{PartView, looked_along, outward, sign};
@@ -30,9 +30,8 @@ use crate::units::Length;
 const GAP_MM: f64 = 11.0;
 /// From the views to the sections under them, in millimetres.
 const UNDER_VIEWS_MM: f64 = 7.0;
-/// More sizes than these would hide the part; the table has them all.
-const MOST_ROWS: usize = 7;
-const MOST_COLUMNS: usize = 3;
+/// How far the ends of a section's line reach beyond the first row of sizes, in millimetres.
+const CUT_ENDS_MM: f64 = 6.0;
 /// Views of more holes than this from the side show no hidden edges.
 const MOST_HIDDEN: usize = 12;
 
@@ -95,9 +94,10 @@ impl<'d> Drafting<'d> {
         if seen.iter().any(|view| view.visible.is_empty()) {
             return None;
         }
+        let [rows, columns] = studio.frame.most_sizes();
         let along = [
-            sizes(part, PartAxis::Length, MOST_ROWS),
-            sizes(part, PartAxis::Width, MOST_COLUMNS),
+            sizes(part, PartAxis::Length, rows),
+            sizes(part, PartAxis::Width, columns),
         ];
         Some(Self {
             studio,
@@ -191,6 +191,13 @@ impl<'d> Drafting<'d> {
         } else {
             0.0
         };
+        // In a small view the letters of sections reach to where the first row would be.
+        let is_upright = |cut: &Cut| cut.plane.axis == PartAxis::Length;
+        let lifted = if self.studio.frame.is_narrow() && self.cuts.iter().any(is_upright) {
+            lifted.max(CUT_ENDS_MM * PT_PER_MM)
+        } else {
+            lifted
+        };
         let edge = if down > 0.0 { h } else { 0.0 };
         marks.extend(lettering.rows(&rows, 0.0, edge, down, lifted));
         if down > 0.0 {
@@ -253,14 +260,25 @@ impl<'d> Drafting<'d> {
     /// The same with the sections under it.
     pub(super) fn marks_with_sections(&self, reduction: u32, room: Room) -> Vec<Mark> {
         let mut marks = self.marks(reduction);
-        let main = self.seen.first().map_or(Side::Face, |seen| seen.view.side);
-        let below = sections(self.studio, self.part, &self.cuts, main, reduction, room);
+        let blocks = self.section_blocks(reduction, room).into_iter();
+        let below = in_rows(blocks, self.studio.frame.width_mm);
         if let (Some(own), Some(next)) = (area_around(&marks), area_around(&below)) {
             let down = own.y + own.height + UNDER_VIEWS_MM * PT_PER_MM - next.y;
             let right = own.x - next.x;
             marks.extend(below.into_iter().map(|mark| mark.shifted(right, down)));
         }
         marks
+    }
+
+    /// The sections alone, each under its title.
+    pub(super) fn section_blocks(&self, reduction: u32, room: Room) -> Vec<Vec<Mark>> {
+        let main = self.seen.first().map_or(Side::Face, |seen| seen.view.side);
+        sections(self.studio, self.part, &self.cuts, main, (reduction, room))
+    }
+
+    /// The letters of the sections.
+    pub(super) fn section_letters(&self) -> impl Iterator<Item = char> {
+        self.cuts.iter().map(|cut| cut.letter)
     }
 
     fn thickness(&self, end: f64) -> Size {
@@ -363,13 +381,17 @@ impl<'d> Drafting<'d> {
             let size = extent(self.part, PartAxis::Thickness).size();
             let printed = size.printed(self.studio.precision());
             let thick = printed.both(self.studio.precision());
-            text = self.studio.words.word(
-                "drawing-scale-thick",
-                &[
-                    ("scale", format!("1:{reduction}").into()),
-                    ("thickness", thick.into()),
-                ],
-            );
+            let thickness = ("thickness", thick.into());
+            text = if self.studio.frame.on_screen {
+                self.studio
+                    .words
+                    .word("drawing-no-scale-thick", &[thickness])
+            } else {
+                let scale = ("scale", format!("1:{reduction}").into());
+                self.studio
+                    .words
+                    .word("drawing-scale-thick", &[scale, thickness])
+            };
         } else {
             marks.extend(symbol(
                 self.studio.build.plan.projection(),

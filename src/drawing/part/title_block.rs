@@ -1,24 +1,32 @@
 //! The title block of a part drawing: the fields that ISO 7200 asks for (ref: units-and-paper,
-//! "Title block" [V]), in two rows under the views.
+//! "Title block" [V]), in rows under the views.
 
-use super::super::compose::{Studio, WIDTH_MM};
+use super::super::compose::Studio;
+use super::super::frame::Frame;
 use super::super::pens::{MEDIUM_MM, THIN_MM, line};
 use crate::build::Part;
 use crate::display::{Area, Ends, Face, Mark, PT_PER_MM, Path, Spot, Tone};
 use crate::text::{Anchor, Fonts, TextStyle, shape_line, text_mark};
 
-/// As wide as the text column but for the frame's line, in millimetres; the standard's own block
-/// is 180 mm wide.
-const BLOCK_MM: f64 = WIDTH_MM - 1.5;
 /// Height of a row, in millimetres.
 const ROW_MM: f64 = 8.5;
-/// Height of the block, in points.
-pub(super) const HEIGHT: f64 = 2.0 * ROW_MM * PT_PER_MM;
-/// Width of the block, in points.
-pub(super) const WIDTH: f64 = BLOCK_MM * PT_PER_MM;
+/// Left of the text column's width for the frame's line, in millimetres.
+const LINE_MM: f64 = 1.5;
 
-/// What a field is, what it says and its share of the width.
-type Field = (String, String, f64);
+/// Width of the block, in points: as wide as the text column; the standard's own is 180 mm wide.
+pub(super) fn width(frame: &Frame) -> f64 {
+    (frame.width_mm - LINE_MM) * PT_PER_MM
+}
+
+/// A field of the block.
+struct Field {
+    /// What it is.
+    name: String,
+    /// What it says.
+    value: String,
+    /// Its share of the width.
+    share: f64,
+}
 
 /// The block, its upper left corner at `corner`; `sheet` is the drawing's number among all.
 pub(super) fn title_block(
@@ -27,78 +35,37 @@ pub(super) fn title_block(
     sheet: [usize; 2],
     corner: Spot,
 ) -> Vec<Mark> {
-    let plan = &studio.build.plan;
-    let revision = plan.revisions.first();
-    let [number, count] = sheet;
-    let said = |text: &str| text.to_owned();
-    let word = |id: &str| studio.words.word(id, &[]);
-    let rows: [Vec<Field>; 2] = [
-        vec![
-            (word("drawing-owner"), said(&plan.author), 2.4),
-            (
-                word("drawing-document-type"),
-                word("drawing-part-drawing"),
-                1.6,
-            ),
-            (word("drawing-title"), part.title.clone(), 3.0),
-            (
-                word("drawing-identification"),
-                format!("{} \u{2013} {}", plan.title, part.label),
-                3.0,
-            ),
-        ],
-        vec![
-            (word("drawing-created-by"), said(&plan.author), 2.4),
-            // For whoever lets it go into the shop to sign.
-            (word("drawing-approved-by"), String::new(), 2.6),
-            (
-                word("drawing-revision"),
-                revision.map_or_else(String::new, |revision| revision.mark.clone()),
-                1.0,
-            ),
-            (
-                word("drawing-date-of-issue"),
-                revision.map_or_else(String::new, |revision| studio.words.date(&revision.date)),
-                2.2,
-            ),
-            (
-                word("drawing-sheet"),
-                format!("{number}\u{2009}/\u{2009}{count}"),
-                1.8,
-            ),
-        ],
-    ];
+    let rows = rows(studio, part, sheet);
+    let (whole, height) = (width(&studio.frame), ROW_MM * PT_PER_MM);
     let mut marks = Vec::new();
     let mut rules = Path::default();
-    for (row, fields) in (0_u32..).map(f64::from).zip(&rows) {
-        let top = corner.y + row * ROW_MM * PT_PER_MM;
-        let shares: f64 = fields.iter().map(|field| field.2).sum();
+    let mut top = corner.y;
+    for (number, fields) in rows.iter().enumerate() {
+        if number > 0 {
+            rule(
+                Spot::new(corner.x, top),
+                Spot::new(corner.x + whole, top),
+                &mut rules,
+            );
+        }
+        let shares: f64 = fields.iter().map(|field| field.share).sum();
         let mut x = corner.x;
-        for (place, (label, value, share)) in fields.iter().enumerate() {
-            let width = WIDTH * share / shares;
+        for (place, field) in fields.iter().enumerate() {
+            let width = whole * field.share / shares;
             if place > 0 {
-                rule(
-                    Spot::new(x, top),
-                    Spot::new(x, top + HEIGHT / 2.0),
-                    &mut rules,
-                );
+                rule(Spot::new(x, top), Spot::new(x, top + height), &mut rules);
             }
             let cell = Area {
                 x,
                 y: top,
                 width,
-                height: HEIGHT / 2.0,
+                height,
             };
-            marks.extend(texts(studio.fonts, label, value, cell));
+            marks.extend(texts(studio.fonts, &field.name, &field.value, cell));
             x += width;
         }
+        top += height;
     }
-    let middle = corner.y + HEIGHT / 2.0;
-    rule(
-        Spot::new(corner.x, middle),
-        Spot::new(corner.x + WIDTH, middle),
-        &mut rules,
-    );
     marks.push(Mark::Stroke {
         path: rules,
         pen: line(THIN_MM, Tone::BLACK),
@@ -107,12 +74,47 @@ pub(super) fn title_block(
         path: Path::rectangle(Area {
             x: corner.x,
             y: corner.y,
-            width: WIDTH,
-            height: HEIGHT,
+            width: whole,
+            height: top - corner.y,
         }),
         pen: line(MEDIUM_MM, Tone::BLACK),
     });
     marks
+}
+
+/// The fields in rows: two where the column has room for them, four where it is narrow.
+fn rows(studio: &Studio<'_>, part: &Part, [number, count]: [usize; 2]) -> Vec<Vec<Field>> {
+    let plan = &studio.build.plan;
+    let revision = plan.revisions.first();
+    let word = |id: &str| studio.words.word(id, &[]);
+    let field = |name: String, value: String, share: f64| Field { name, value, share };
+    let owner = field(word("drawing-owner"), plan.author.clone(), 2.4);
+    let kind = word("drawing-part-drawing");
+    let kind = field(word("drawing-document-type"), kind, 1.6);
+    let title = field(word("drawing-title"), part.title.clone(), 3.0);
+    let identification = format!("{} \u{2013} {}", plan.title, part.label);
+    let identification = field(word("drawing-identification"), identification, 3.0);
+    let created = field(word("drawing-created-by"), plan.author.clone(), 2.4);
+    // For whoever lets it go into the shop to sign.
+    let approved = field(word("drawing-approved-by"), String::new(), 2.6);
+    let mark = revision.map_or_else(String::new, |revision| revision.mark.clone());
+    let mark = field(word("drawing-revision"), mark, 1.0);
+    let date = revision.map_or_else(String::new, |revision| studio.words.date(&revision.date));
+    let date = field(word("drawing-date-of-issue"), date, 2.2);
+    let sheet = format!("{number}\u{2009}/\u{2009}{count}");
+    let sheet = field(word("drawing-sheet"), sheet, 1.8);
+    if studio.frame.is_narrow() {
+        return vec![
+            vec![owner, kind],
+            vec![title, identification],
+            vec![created, approved],
+            vec![mark, date, sheet],
+        ];
+    }
+    vec![
+        vec![owner, kind, title, identification],
+        vec![created, approved, mark, date, sheet],
+    ]
 }
 
 fn rule(from: Spot, to: Spot, rules: &mut Path) {

@@ -27,14 +27,10 @@ pub(super) fn needed(part: &Part, round: bool) -> Vec<PartView> {
     let on = |side: Side| {
         part.features
             .iter()
-            .filter(|feature| opens_on(feature) == Some(side))
+            .filter(|feature| feature.opens_on() == Some(side))
             .count()
     };
-    let main = if on(Side::Back) > on(Side::Face) {
-        Side::Back
-    } else {
-        Side::Face
-    };
+    let main = part.main_side();
     let mut views = vec![seen_from(main, main)];
     for pair in [[Side::Near, Side::Far], [Side::Foot, Side::Head]] {
         let shows = |side: Side| part.features.iter().any(|f| is_seen_on(part, f, side));
@@ -46,21 +42,6 @@ pub(super) fn needed(part: &Part, round: bool) -> Vec<PartView> {
         }
     }
     views
-}
-
-/// The side that a feature is made from; none for what goes all the way through or round.
-pub(super) fn opens_on(feature: &Feature) -> Option<Side> {
-    match &feature.shape {
-        FeatureShape::Holes(holes) => Some(holes.side),
-        FeatureShape::Pocket(pocket) => Some(pocket.side),
-        FeatureShape::PocketScrewHole(hole) => Some(hole.side),
-        FeatureShape::Notch { .. }
-        | FeatureShape::Outline(_)
-        | FeatureShape::Arris { .. }
-        | FeatureShape::Slope(_)
-        | FeatureShape::SplineSlot(_)
-        | FeatureShape::Tenon(_) => None,
-    }
 }
 
 /// The axis along which a view shows a feature best; none where the main view does.
@@ -77,13 +58,13 @@ pub(super) fn looked_along(feature: &Feature) -> Option<PartAxis> {
         let axes = [slope.side.axis(), slope.deep.axis()];
         return PartAxis::ALL.into_iter().find(|axis| !axes.contains(axis));
     }
-    opens_on(feature).map(Side::axis)
+    feature.opens_on().map(Side::axis)
 }
 
 /// True where a view of an edge or an end shows a feature: it is made from there, or leaves its
 /// profile there.
 fn is_seen_on(part: &Part, feature: &Feature, side: Side) -> bool {
-    if opens_on(feature) == Some(side) {
+    if feature.opens_on() == Some(side) {
         return true;
     }
     match &feature.shape {

@@ -11,6 +11,8 @@ pub mod pulled_before_added;
 pub mod sizes_do_not_add_up;
 pub mod step_adds_twice;
 pub mod step_without_text;
+pub mod template_of_nothing;
+pub mod template_too_large;
 pub mod too_short_to_plane;
 
 super::rules! {
@@ -26,4 +28,6 @@ super::rules! {
     Always sizes_do_not_add_up
     Complete named_before_added
     Complete idle_tool
+    Complete template_too_large
+    Complete template_of_nothing
 }

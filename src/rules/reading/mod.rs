@@ -4,6 +4,7 @@ pub mod letters_out_of_order;
 pub mod no_revision;
 pub mod revision_without_note;
 pub mod revisions_out_of_order;
+pub mod template_never_made;
 pub mod unused_name;
 
 super::rules! {
@@ -12,4 +13,5 @@ super::rules! {
     Always revision_without_note
     Always revisions_out_of_order
     Complete letters_out_of_order
+    Complete template_never_made
 }

@@ -33,8 +33,10 @@ pub fn check(facts: &Facts<'_>, findings: &mut Findings) {
         let remedy = "use it, or leave it out";
         tell(&name.value, "nothing asks for", remedy, name.span);
     }
-    for part in &model.parts {
-        if !build.parts.iter().any(|made| made.span == part.span) {
+    for (index, part) in model.parts.iter().enumerate() {
+        // Of a part that a template is asked of it is told there.
+        let has_template = model.templates.iter().any(|it| it.part.0 == index);
+        if !has_template && !build.parts.iter().any(|made| made.span == part.span) {
             let remedy = "place it, or say `extra 1` if it is made and not placed";
             tell(&part.name, "nothing places the part", remedy, part.span);
         }
