@@ -953,7 +953,7 @@ template-shown = Originalgröße, { $side } oben.
 template-sheet = Blatt { $short }: Reihe { $row } von { $rows }, Spalte { $column } von { $columns }
 template-sheet-short = R{ $row } S{ $column }
 template-print = Mit 100 % drucken, ohne „An Seite anpassen“. Vor dem Sägen das Quadrat nachmessen.
-template-join = Ein Blatt an seiner Strichlinie abschneiden, so auf das nächste legen, dass sich Ringe und Kreuze decken, und ankleben. In der Übersicht durchgekreuzte Blätter sind leer und nicht gedruckt.
+template-join = Ein Blatt an seiner Strichlinie abschneiden, so auf das nächste legen, dass sich Ringe und Kreuze decken, und ankleben. In der Übersicht durchgekreuzte Blätter sind leer.
 template-mirrored = { $mirrored ->
     [one] Ein Stück ist spiegelbildlich: dafür die Schablone umdrehen.
    *[other] { $mirrored } Stück sind spiegelbildlich: dafür die Schablone umdrehen.
