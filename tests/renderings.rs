@@ -145,7 +145,7 @@ fn difference(was: &Grey, now: &Grey) -> (f64, [usize; 2]) {
 
 fn check(example: &str) {
     let root = PathBuf::from(env!("CARGO_MANIFEST_DIR"));
-    let plan = folder("renderings").join(format!("{example}.pdf"));
+    let plan = folder(&format!("rendering-{example}")).join("plan.pdf");
     let built = Command::new(env!("CARGO_BIN_EXE_leafwright"))
         .arg("build")
         .arg(root.join(format!("examples/{example}/{example}.wright")))
