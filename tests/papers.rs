@@ -1,8 +1,7 @@
 //! Plans on every page they can be set on: sizes against the standards, and what stands where.
 
 use std::fs;
-use std::path::{Path, PathBuf};
-use std::process::{Command, Output};
+use std::path::Path;
 
 use leafwright::build::Paper;
 use leafwright::display::{Mark, PT_PER_MM, Spot};
@@ -14,6 +13,8 @@ use leafwright::source::Sources;
 use leafwright::text::Fonts;
 use leafwright::words::Words;
 
+use crate::shell::{at_home as leafwright, folder, stderr, text};
+
 const BENCH: &str = "examples/potting-bench/potting-bench.wright";
 const CABINET: &str = "examples/seed-cabinet/seed-cabinet.wright";
 const EXAMPLES: [&str; 4] = [
@@ -22,28 +23,6 @@ const EXAMPLES: [&str; 4] = [
     "examples/hall-set/shoe-chest.wright",
     "examples/hall-set/slat-bench.wright",
 ];
-
-fn leafwright(arguments: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_leafwright"))
-        .args(arguments)
-        .current_dir(env!("CARGO_MANIFEST_DIR"))
-        .output()
-        .unwrap()
-}
-
-fn folder(name: &str) -> PathBuf {
-    let folder = std::env::temp_dir().join(format!("leafwright-{name}-{}", std::process::id()));
-    fs::create_dir_all(&folder).unwrap();
-    folder
-}
-
-fn text(path: &Path) -> &str {
-    path.to_str().unwrap()
-}
-
-fn stderr(output: &Output) -> String {
-    String::from_utf8_lossy(&output.stderr).into_owned()
-}
 
 fn checked(name: &str) -> Checked {
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(name);

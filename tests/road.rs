@@ -1,8 +1,7 @@
 //! The whole road, run as people run it: the command on files.
 
 use std::fs;
-use std::path::{Path, PathBuf};
-use std::process::{Command, Output};
+use std::path::Path;
 
 use leafwright::display::{Area, Face, Figure, Mark, PT_PER_MM, PathPiece, Spot, Tone};
 use leafwright::geometry::{Axis, Interval};
@@ -13,30 +12,9 @@ use leafwright::text::Fonts;
 use leafwright::units::{Length, Precision};
 use leafwright::words::Words;
 
+use crate::shell::{at_home as leafwright, folder, stderr, text};
+
 const BENCH: &str = "examples/potting-bench/potting-bench.wright";
-
-fn leafwright(arguments: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_leafwright"))
-        .args(arguments)
-        .current_dir(env!("CARGO_MANIFEST_DIR"))
-        .output()
-        .unwrap()
-}
-
-/// A folder of this test's own.
-fn folder(name: &str) -> PathBuf {
-    let folder = std::env::temp_dir().join(format!("leafwright-{name}-{}", std::process::id()));
-    fs::create_dir_all(&folder).unwrap();
-    folder
-}
-
-fn text(path: &Path) -> &str {
-    path.to_str().unwrap()
-}
-
-fn stderr(output: &Output) -> String {
-    String::from_utf8_lossy(&output.stderr).into_owned()
-}
 
 fn bench() -> Checked {
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(BENCH);

@@ -24,6 +24,16 @@ pub(crate) fn leafwright(folder: &Path, arguments: &[&str]) -> Output {
         .unwrap()
 }
 
+/// The command, run where the examples lie.
+pub(crate) fn at_home(arguments: &[&str]) -> Output {
+    leafwright(Path::new(env!("CARGO_MANIFEST_DIR")), arguments)
+}
+
+/// A path as an argument.
+pub(crate) fn text(path: &Path) -> &str {
+    path.to_str().unwrap()
+}
+
 /// What git prints, run in a folder by a made-up person.
 pub(crate) fn git(folder: &Path, arguments: &[&str]) -> String {
     let output = Command::new("git")

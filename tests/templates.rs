@@ -4,10 +4,11 @@
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::process::{Command, Output};
 
 use leafwright::build::Sheet;
 use lopdf::content::Content;
+
+use crate::shell::{self, at_home as leafwright, stderr, text};
 
 const BENCH: &str = "examples/potting-bench/potting-bench.wright";
 
@@ -45,26 +46,9 @@ template leg on face sheet A1
 step "Glue" { add top, post; say "Glue {post} to {top}." }
 "#;
 
-fn leafwright(arguments: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_leafwright"))
-        .args(arguments)
-        .current_dir(env!("CARGO_MANIFEST_DIR"))
-        .output()
-        .unwrap()
-}
-
-fn stderr(output: &Output) -> String {
-    String::from_utf8_lossy(&output.stderr).into_owned()
-}
-
-fn text(path: &Path) -> &str {
-    path.to_str().unwrap()
-}
-
 /// A folder of a test's own with the arch in it.
 fn folder(name: &str) -> PathBuf {
-    let folder = std::env::temp_dir().join(format!("leafwright-{name}-{}", std::process::id()));
-    fs::create_dir_all(&folder).unwrap();
+    let folder = shell::folder(name);
     fs::write(folder.join("arch.wright"), ARCH).unwrap();
     folder
 }

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use super::findings::FILE_NOT_WRITTEN;
-use super::look::Look;
+use super::look::{Look, checked_with_look};
 use super::paper::PapersArgument;
 use super::revisions::Revision;
 use super::{BuildArguments, Exit, check, files, release, report, say};
@@ -16,15 +16,14 @@ use crate::source::{Sources, Span};
 /// Runs the command.
 pub(super) fn run(arguments: &BuildArguments) -> Exit {
     let mut sources = Sources::new();
-    let outcome = match check::checked_with_choices(&arguments.source, &mut sources) {
-        Ok(outcome) => outcome,
-        Err(findings) => {
-            report(&findings, &sources);
-            return Exit::File;
-        }
-    };
-    let look = match Look::of(&arguments.look, &mut sources) {
-        Ok(look) => look,
+    let read = checked_with_look(
+        check::checked_with_choices,
+        &arguments.source,
+        &arguments.look,
+        &mut sources,
+    );
+    let (outcome, look) = match read {
+        Ok(read) => read,
         Err(findings) => {
             report(&findings, &sources);
             return Exit::File;

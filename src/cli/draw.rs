@@ -1,7 +1,7 @@
 //! `leafwright draw FILE --step 3 -o step.svg`: one drawing of a plan.
 
 use super::findings::NO_DRAWING;
-use super::look::Look;
+use super::look::checked_with_look;
 use super::{DrawArguments, Exit, check, files, report, say};
 use crate::build::Part;
 use crate::drawing;
@@ -20,15 +20,14 @@ fn setting_out(part: &Part, number: usize) -> String {
 /// Runs the command.
 pub(super) fn run(arguments: &DrawArguments) -> Exit {
     let mut sources = Sources::new();
-    let outcome = match check::checked(&arguments.source, &mut sources) {
-        Ok(outcome) => outcome,
-        Err(findings) => {
-            report(&findings, &sources);
-            return Exit::File;
-        }
-    };
-    let look = match Look::of(&arguments.look, &mut sources) {
-        Ok(look) => look,
+    let read = checked_with_look(
+        check::checked,
+        &arguments.source,
+        &arguments.look,
+        &mut sources,
+    );
+    let (outcome, look) = match read {
+        Ok(read) => read,
         Err(findings) => {
             report(&findings, &sources);
             return Exit::File;

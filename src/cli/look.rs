@@ -3,12 +3,13 @@
 use std::ffi::OsStr;
 use std::path::{Path, PathBuf};
 
-use super::LookArguments;
 use super::files;
 use super::findings::{FILE_NOT_READ, FONT_NOT_READ};
+use super::{LookArguments, SourceArguments};
 use crate::document::Templates;
-use crate::finding::{Finding, Findings};
+use crate::finding::{Finding, Findings, Outcome};
 use crate::model::PlanHead;
+use crate::road::Checked;
 use crate::source::{Sources, Span};
 use crate::text::Fonts;
 use crate::words::Catalogues;
@@ -23,6 +24,20 @@ pub(super) struct Look {
     catalogues: Catalogues,
     /// The language that was asked for in place of the plan's own.
     asked: Option<String>,
+}
+
+/// A source checked by `check` and the look that was asked for.
+///
+/// # Errors
+/// Findings where a file of either cannot be read.
+pub(super) fn checked_with_look(
+    check: fn(&SourceArguments, &mut Sources) -> Result<Outcome<Checked>, Findings>,
+    source: &SourceArguments,
+    look: &LookArguments,
+    sources: &mut Sources,
+) -> Result<(Outcome<Checked>, Look), Findings> {
+    let outcome = check(source, sources)?;
+    Ok((outcome, Look::of(look, sources)?))
 }
 
 impl Look {

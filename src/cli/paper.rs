@@ -3,6 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use clap::ValueEnum;
+use clap::builder::PossibleValue;
 
 use crate::build::{Paper, Sheet};
 
@@ -43,29 +44,35 @@ impl From<PaperArgument> for Paper {
 }
 
 /// The pages of a plan, or two plans at once.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum PapersArgument {
-    /// 210 by 297 mm
-    #[value(name = "A4")]
-    A4,
-    /// 8-1/2 by 11 in
-    #[value(name = "Letter")]
-    Letter,
-    /// 297 by 420 mm
-    #[value(name = "A3")]
-    A3,
-    /// 11 by 17 in
-    #[value(name = "Tabloid")]
-    Tabloid,
-    /// 90 by 180 mm, for reading on a phone
-    #[value(name = "phone")]
-    Phone,
-    /// 165 by 220 mm, for reading on a tablet
-    #[value(name = "tablet")]
-    Tablet,
-    /// Two files, on A4 and on Letter
-    #[value(name = "both")]
+    /// One plan.
+    One(PaperArgument),
+    /// Two files, on A4 and on Letter.
     Both,
+}
+
+impl ValueEnum for PapersArgument {
+    fn value_variants<'a>() -> &'a [Self] {
+        use PaperArgument::{A3, A4, Letter, Phone, Tablet, Tabloid};
+        const ALL: [PapersArgument; 7] = [
+            PapersArgument::One(A4),
+            PapersArgument::One(Letter),
+            PapersArgument::One(A3),
+            PapersArgument::One(Tabloid),
+            PapersArgument::One(Phone),
+            PapersArgument::One(Tablet),
+            PapersArgument::Both,
+        ];
+        &ALL
+    }
+
+    fn to_possible_value(&self) -> Option<PossibleValue> {
+        match self {
+            Self::One(paper) => paper.to_possible_value(),
+            Self::Both => Some(PossibleValue::new("both").help("Two files, on A4 and on Letter")),
+        }
+    }
 }
 
 /// The one sheet of a template.
@@ -125,12 +132,7 @@ impl PapersArgument {
     pub(super) fn outputs(asked: Option<Self>, own: Paper, output: &Path) -> Vec<(Paper, PathBuf)> {
         let paper = match asked {
             None => own,
-            Some(Self::A4) => Paper::A4,
-            Some(Self::Letter) => Paper::Letter,
-            Some(Self::A3) => Paper::A3,
-            Some(Self::Tabloid) => Paper::Tabloid,
-            Some(Self::Phone) => Paper::Phone,
-            Some(Self::Tablet) => Paper::Tablet,
+            Some(Self::One(paper)) => paper.into(),
             Some(Self::Both) => {
                 let beside = |paper| (paper, named(output, paper));
                 return vec![beside(Paper::A4), beside(Paper::Letter)];

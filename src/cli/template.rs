@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use std::path::PathBuf;
 
 use super::findings::NO_TEMPLATE;
-use super::look::Look;
+use super::look::checked_with_look;
 use super::{Exit, TemplateArguments, check, files, report, say};
 use crate::build::{Build, Part, Template};
 use crate::display::Figure;
@@ -23,15 +23,14 @@ use crate::source::{Sources, Span};
 /// Runs the command.
 pub(super) fn run(arguments: &TemplateArguments) -> Exit {
     let mut sources = Sources::new();
-    let outcome = match check::checked(&arguments.source, &mut sources) {
-        Ok(outcome) => outcome,
-        Err(findings) => {
-            report(&findings, &sources);
-            return Exit::File;
-        }
-    };
-    let look = match Look::of(&arguments.look, &mut sources) {
-        Ok(look) => look,
+    let read = checked_with_look(
+        check::checked,
+        &arguments.source,
+        &arguments.look,
+        &mut sources,
+    );
+    let (outcome, look) = match read {
+        Ok(read) => read,
         Err(findings) => {
             report(&findings, &sources);
             return Exit::File;

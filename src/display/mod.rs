@@ -63,22 +63,25 @@ pub struct Path {
 }
 
 impl Path {
-    /// The area around the ends of its pieces; none where it has none.
+    /// The area around it; none where it has no pieces.
     pub fn bounds(&self) -> Option<Area> {
-        let mut spots = self.pieces.iter().filter_map(PathPiece::end);
-        let first = spots.next()?;
-        let (low, high) = spots.fold((first, first), |(low, high), spot| {
-            (
-                Spot::new(low.x.min(spot.x), low.y.min(spot.y)),
-                Spot::new(high.x.max(spot.x), high.y.max(spot.y)),
-            )
-        });
-        Some(Area {
-            x: low.x,
-            y: low.y,
-            width: high.x - low.x,
-            height: high.y - low.y,
-        })
+        Area::around(|take| self.each_extreme(take))
+    }
+
+    /// The same path with another place for each of its spots.
+    fn with_spots(mut self, place: impl Fn(Spot) -> Spot) -> Self {
+        for piece in &mut self.pieces {
+            match piece {
+                PathPiece::Move(to) | PathPiece::Line(to) => *to = place(*to),
+                PathPiece::Curve(a, b, to) => {
+                    *a = place(*a);
+                    *b = place(*b);
+                    *to = place(*to);
+                }
+                PathPiece::Close => {}
+            }
+        }
+        self
     }
 
     /// A polygon or an open polyline through `spots`.
@@ -131,19 +134,8 @@ impl Path {
 
     /// Moved by `dx`, `dy`, in points.
     #[must_use]
-    pub fn shifted(mut self, dx: f64, dy: f64) -> Self {
-        for piece in &mut self.pieces {
-            match piece {
-                PathPiece::Move(to) | PathPiece::Line(to) => *to = to.shifted(dx, dy),
-                PathPiece::Curve(a, b, to) => {
-                    *a = a.shifted(dx, dy);
-                    *b = b.shifted(dx, dy);
-                    *to = to.shifted(dx, dy);
-                }
-                PathPiece::Close => {}
-            }
-        }
-        self
+    pub fn shifted(self, dx: f64, dy: f64) -> Self {
+        self.with_spots(|spot| spot.shifted(dx, dy))
     }
 
     /// Calls `take` with spots whose extent is the path's own: ends of lines and curves, and
@@ -207,6 +199,24 @@ pub struct Area {
     pub width: f64,
     /// Height.
     pub height: f64,
+}
+
+impl Area {
+    /// The area around all spots that `each` gives; none where it gives none.
+    pub fn around(each: impl FnOnce(&mut dyn FnMut(Spot))) -> Option<Self> {
+        let mut low = Spot::new(f64::INFINITY, f64::INFINITY);
+        let mut high = Spot::new(f64::NEG_INFINITY, f64::NEG_INFINITY);
+        each(&mut |spot| {
+            low = Spot::new(low.x.min(spot.x), low.y.min(spot.y));
+            high = Spot::new(high.x.max(spot.x), high.y.max(spot.y));
+        });
+        (low.x <= high.x).then_some(Self {
+            x: low.x,
+            y: low.y,
+            width: high.x - low.x,
+            height: high.y - low.y,
+        })
+    }
 }
 
 /// A colour or tone: red, green, blue from 0 to 1.

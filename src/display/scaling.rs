@@ -1,6 +1,6 @@
 //! Marks made larger or smaller, from the upper left corner.
 
-use super::{Area, Glyph, GlyphRun, Mark, Path, PathPiece, Pen, Spot};
+use super::{Area, Glyph, GlyphRun, Mark, Path, Pen, Spot};
 
 impl Spot {
     /// `factor` times as far from the upper left corner.
@@ -29,19 +29,8 @@ impl Area {
 impl Path {
     /// `factor` times as large and as far from the upper left corner.
     #[must_use]
-    pub fn scaled(mut self, factor: f64) -> Self {
-        for piece in &mut self.pieces {
-            match piece {
-                PathPiece::Move(to) | PathPiece::Line(to) => *to = to.scaled(factor),
-                PathPiece::Curve(a, b, to) => {
-                    *a = a.scaled(factor);
-                    *b = b.scaled(factor);
-                    *to = to.scaled(factor);
-                }
-                PathPiece::Close => {}
-            }
-        }
-        self
+    pub fn scaled(self, factor: f64) -> Self {
+        self.with_spots(|spot| spot.scaled(factor))
     }
 }
 

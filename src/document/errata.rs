@@ -1,16 +1,18 @@
 //! The sheet for those who own an earlier plan: what changed, and what to do about it.
 
+use std::collections::BTreeMap;
+
 use serde::Serialize;
 
 use super::measure::Measure;
 use super::render;
-use super::templates::Templates;
+use super::templates::{ERRATA, Templates};
 use super::tree::Document;
 use crate::build::{Build, JointKind, Revision};
 use crate::diff::{
     Amount, Difference, Edition, Fate, JointChange, Moved, PartChange, PartFace, Passage,
 };
-use crate::finding::{Findings, Outcome};
+use crate::finding::Outcome;
 use crate::units::{Mass, Money, Precision};
 use crate::words::Words;
 
@@ -19,8 +21,7 @@ use crate::words::Words;
 /// Findings: the P family in [`findings`](super::findings), at the later plan's block.
 pub fn errata(difference: &Difference, later: &Build, templates: &Templates) -> Outcome<Document> {
     let words = templates.words();
-    let mut findings = Findings::new();
-    let mut document = Document {
+    let document = Document {
         title: words.word(
             "errata-title",
             &[("title", later.plan.title.as_str().into())],
@@ -31,22 +32,9 @@ pub fn errata(difference: &Difference, later: &Build, templates: &Templates) -> 
     };
     let context = ErrataContext::of(difference, later.plan.precision, words);
     let things = later.parts.len() + later.placed.len() + later.joints.len() + later.steps.len();
-    match render::errata(templates, &context, things) {
-        Ok(read) => {
-            document.language = read.language;
-            document.running = read.running;
-            document.alternatives = read.alternatives;
-            document.blocks = read.blocks;
-            for fault in read.faults {
-                findings.push(fault.finding(later.plan.span));
-            }
-        }
-        Err(fault) => findings.push(fault.finding(later.plan.span)),
-    }
-    Outcome {
-        value: document,
-        findings,
-    }
+    let figures = BTreeMap::new();
+    let read = render::alone(templates, ERRATA, &context, things, &figures);
+    render::filled(document, read, figures, later.plan.span)
 }
 
 /// All that the template of the sheet sees.

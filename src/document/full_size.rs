@@ -7,12 +7,12 @@ use serde::Serialize;
 use super::context::Facts;
 use super::measure::Measure;
 use super::render;
-use super::templates::Templates;
+use super::templates::{SHEETS, Templates};
 use super::tree::Document;
 use crate::build::{Build, Part, Revision};
 use crate::display::Figure;
 use crate::drawing::{sheet_name, template_name};
-use crate::finding::{Findings, Outcome};
+use crate::finding::Outcome;
 use crate::full_size::{self, Laid, Sheets};
 use crate::solid::Solids;
 use crate::units::Precision;
@@ -94,30 +94,14 @@ pub fn template_sheets(
         revision: build.plan.newest().cloned(),
         full_size: told_of(build, laid, &figures, precision),
     };
-    let mut findings = Findings::new();
-    let mut document = Document {
+    let document = Document {
         title: build.plan.title.clone(),
         author: build.plan.author.clone(),
         words: words.clone(),
         ..Document::default()
     };
-    match render::sheets(templates, &context, figures.len(), &figures) {
-        Ok(read) => {
-            document.language = read.language;
-            document.running = read.running;
-            document.alternatives = read.alternatives;
-            document.blocks = read.blocks;
-            for fault in read.faults {
-                findings.push(fault.finding(build.plan.span));
-            }
-        }
-        Err(fault) => findings.push(fault.finding(build.plan.span)),
-    }
-    document.figures = figures;
-    Outcome {
-        value: document,
-        findings,
-    }
+    let read = render::alone(templates, SHEETS, &context, figures.len(), &figures);
+    render::filled(document, read, figures, build.plan.span)
 }
 
 fn told(precision: Precision, part: &Part, laid: &Laid, sheets: &Sheets) -> FullSize {

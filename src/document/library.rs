@@ -7,11 +7,11 @@ use serde::Serialize;
 use super::hardware::{HardwareSize, size};
 use super::measure::Measure;
 use super::render;
-use super::templates::Templates;
+use super::templates::{LIBRARY, Templates};
 use super::tree::Document;
 use crate::build::Build;
 use crate::display::{Figure, Mark};
-use crate::finding::{Findings, Outcome};
+use crate::finding::Outcome;
 use crate::units::Precision;
 use crate::words::Words;
 
@@ -76,31 +76,15 @@ pub fn library(
             .retain(|mark| !matches!(mark, Mark::Link { .. }));
     }
     let context = LibraryContext::of(head, wholes, (goods, names), &figures, templates.words());
-    let mut findings = Findings::new();
-    let mut document = Document {
+    let document = Document {
         title: head.title.clone(),
         author: head.author.clone(),
         words: templates.words().clone(),
         ..Document::default()
     };
     let things = names.len() + wholes.iter().map(|it| it.build.parts.len()).sum::<usize>();
-    match render::library(templates, &context, things, &figures) {
-        Ok(read) => {
-            document.language = read.language;
-            document.running = read.running;
-            document.alternatives = read.alternatives;
-            document.blocks = read.blocks;
-            for fault in read.faults {
-                findings.push(fault.finding(goods.plan.span));
-            }
-        }
-        Err(fault) => findings.push(fault.finding(goods.plan.span)),
-    }
-    document.figures = figures;
-    Outcome {
-        value: document,
-        findings,
-    }
+    let read = render::alone(templates, LIBRARY, &context, things, &figures);
+    render::filled(document, read, figures, goods.plan.span)
 }
 
 /// All that the template sees.

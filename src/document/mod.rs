@@ -52,7 +52,7 @@ use crate::behaviour::Behaviour;
 use crate::build::Build;
 use crate::caution::Cautions;
 use crate::display::Figure;
-use crate::finding::{Findings, Outcome};
+use crate::finding::Outcome;
 use crate::model::{Load, PlanHead};
 use crate::options::OptionChanges;
 use crate::rules::Allowed;
@@ -101,28 +101,12 @@ pub fn compose(
 ) -> Outcome<Document> {
     let build = stages.build;
     let facts = Facts::new(stages, &figures, templates.words());
-    let mut findings = Findings::new();
-    let mut document = Document {
+    let document = Document {
         title: build.plan.title.clone(),
         author: build.plan.author.clone(),
         words: templates.words().clone(),
         ..Document::default()
     };
-    match render::blocks(templates, &facts, &PlanContext::of(&facts)) {
-        Ok(read) => {
-            document.language = read.language;
-            document.running = read.running;
-            document.alternatives = read.alternatives;
-            document.blocks = read.blocks;
-            for fault in read.faults {
-                findings.push(fault.finding(build.plan.span));
-            }
-        }
-        Err(fault) => findings.push(fault.finding(build.plan.span)),
-    }
-    document.figures = figures;
-    Outcome {
-        value: document,
-        findings,
-    }
+    let read = render::blocks(templates, &facts, &PlanContext::of(&facts));
+    render::filled(document, read, figures, build.plan.span)
 }

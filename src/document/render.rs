@@ -5,17 +5,18 @@ use std::error::Error as _;
 
 use minijinja::value::{Serde, Value};
 use minijinja::{AutoEscape, Environment, Error, ErrorKind, UndefinedBehavior, escape_formatter};
+use serde::Serialize;
 
 use super::context::{Facts, PlanContext};
-use super::errata::ErrataContext;
 use super::findings::{self, Fault};
-use super::full_size::SheetsContext;
-use super::library::LibraryContext;
 use super::locate;
 use super::markup::{self, Markup};
 use super::speech;
-use super::templates::{ERRATA, LIBRARY, ROOT, SHEETS, Templates};
+use super::templates::{ROOT, Templates};
+use super::tree::Document;
 use crate::display::Figure;
+use crate::finding::{Findings, Outcome};
+use crate::source::Span;
 
 /// Budget of work of a plan without content: instructions, and about 64 bytes of text each.
 const LEAST_FUEL: u64 = 2_000_000;
@@ -57,39 +58,44 @@ pub(super) fn blocks(
     read(templates, ROOT, &value, fuel(facts), facts.figures)
 }
 
-/// The blocks of the sheet for those who own an earlier plan; `things` are told on it.
-pub(super) fn errata(
+/// The blocks of a document beside plans, from its own root template; `things` are told in it.
+pub(super) fn alone(
     templates: &Templates,
-    context: &ErrataContext,
-    things: usize,
-) -> Result<Markup, Fault> {
-    let value = Value::from(Serde(context));
-    let fuel = LEAST_FUEL.saturating_add(FUEL_EACH.saturating_mul(things as u64));
-    read(templates, ERRATA, &value, fuel, &BTreeMap::new())
-}
-
-/// The blocks of a library's page; `things` are told on it.
-pub(super) fn library(
-    templates: &Templates,
-    context: &LibraryContext,
+    root: &str,
+    context: &impl Serialize,
     things: usize,
     figures: &BTreeMap<String, Figure>,
 ) -> Result<Markup, Fault> {
     let value = Value::from(Serde(context));
     let fuel = LEAST_FUEL.saturating_add(FUEL_EACH.saturating_mul(things as u64));
-    read(templates, LIBRARY, &value, fuel, figures)
+    read(templates, root, &value, fuel, figures)
 }
 
-/// The blocks of full-size templates alone.
-pub(super) fn sheets(
-    templates: &Templates,
-    context: &SheetsContext,
-    things: usize,
-    figures: &BTreeMap<String, Figure>,
-) -> Result<Markup, Fault> {
-    let value = Value::from(Serde(context));
-    let fuel = LEAST_FUEL.saturating_add(FUEL_EACH.saturating_mul(things as u64));
-    read(templates, SHEETS, &value, fuel, figures)
+/// A document with what its templates gave and with its figures; faults are told at `span`.
+pub(super) fn filled(
+    mut document: Document,
+    read: Result<Markup, Fault>,
+    figures: BTreeMap<String, Figure>,
+    span: Span,
+) -> Outcome<Document> {
+    let mut found = Findings::new();
+    match read {
+        Ok(read) => {
+            document.language = read.language;
+            document.running = read.running;
+            document.alternatives = read.alternatives;
+            document.blocks = read.blocks;
+            for fault in read.faults {
+                found.push(fault.finding(span));
+            }
+        }
+        Err(fault) => found.push(fault.finding(span)),
+    }
+    document.figures = figures;
+    Outcome {
+        value: document,
+        findings: found,
+    }
 }
 
 fn read(

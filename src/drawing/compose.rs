@@ -329,21 +329,7 @@ fn label_of<'b>(build: &'b Build, piece: PlacedId, naming: &Naming) -> Option<&'
 
 /// The smallest area that holds marks; none where nothing is drawn.
 pub(super) fn area_around(marks: &[Mark]) -> Option<Area> {
-    let mut low = Spot::new(f64::INFINITY, f64::INFINITY);
-    let mut high = Spot::new(f64::NEG_INFINITY, f64::NEG_INFINITY);
-    let mut take = |spot: Spot| {
-        low = Spot::new(low.x.min(spot.x), low.y.min(spot.y));
-        high = Spot::new(high.x.max(spot.x), high.y.max(spot.y));
-    };
-    for mark in marks {
-        extent(mark, &mut take);
-    }
-    (low.x <= high.x).then_some(Area {
-        x: low.x,
-        y: low.y,
-        width: high.x - low.x,
-        height: high.y - low.y,
-    })
+    Area::around(|take| marks.iter().for_each(|mark| extent(mark, take)))
 }
 
 /// Marks moved so that they fill a figure from its upper left corner.
@@ -365,7 +351,7 @@ pub(super) fn framed(marks: Vec<Mark>, alternative: String) -> Figure {
 }
 
 /// Calls `take` with spots around a mark.
-fn extent(mark: &Mark, take: &mut impl FnMut(Spot)) {
+fn extent(mark: &Mark, take: &mut dyn FnMut(Spot)) {
     match mark {
         Mark::Stroke { path, .. } | Mark::Fill { path, .. } | Mark::Sealed { path, .. } => {
             path.each_extreme(take);

@@ -65,9 +65,10 @@ pub(super) fn compose<'d>(
         });
     }
     fill_numbers(&mut pages, fonts, &destinations, &numbers);
-    running_heads(&mut pages, document, fonts, (&format, &heads));
     let page_names = (1..=pages.len()).map(|number| page_of(&document.words, number, pages.len()));
-    let page_names = page_names.collect();
+    let page_names: Vec<String> = page_names.collect();
+    let named = (heads.as_slice(), page_names.as_slice());
+    running_heads(&mut pages, document, fonts, &format, named);
     let enlarged = format.enlarged;
     if (enlarged - 1.0).abs() > 1e-9 {
         for page in &mut pages {
@@ -250,24 +251,18 @@ fn running_heads(
     pages: &mut [PageList<'_>],
     document: &Document,
     fonts: &Fonts,
-    (format, heads): (&Format, &[Head]),
+    format: &Format,
+    (heads, names): (&[Head], &[String]),
 ) {
-    let words = &document.words;
-    let count = pages.len();
     let bold = RUNNING.face(Face::Bold);
-    let pages = pages.iter_mut().zip(heads).enumerate();
-    for (i, (page, head)) in pages.filter(|(i, (_, head))| *i > 0 || head.on_first) {
+    let pages = pages.iter_mut().zip(heads).zip(names).enumerate();
+    let headed = pages.filter(|(i, ((_, head), _))| *i > 0 || head.on_first);
+    for (_, ((page, head), name)) in headed {
         let Head {
             left, width, base, ..
         } = *head;
         let right = Spot::new(left + width, base);
-        let number = text_mark(
-            fonts,
-            &RUNNING,
-            Anchor::End,
-            right,
-            &page_of(words, i + 1, count),
-        );
+        let number = text_mark(fonts, &RUNNING, Anchor::End, right, name);
         let room = width - 84.0;
         let left = Spot::new(left, base);
         let (title, taken) = plain_line(fonts, &bold, &document.title, left, room);

@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::types::{BodyEdge, BodyFace, Joining, Point, Shell, SurfaceId};
-use crate::units::Length;
+use super::vectors::{dot, floats, whole};
 
 /// A plane, with the side that is taken away: where `normal · p > offset`.
 #[derive(Clone, Copy, Debug)]
@@ -35,22 +35,6 @@ impl Plane {
         let ([ax, ay, az], [bx, by, bz]) = (floats(a), floats(b));
         [ax + (bx - ax) * t, ay + (by - ay) * t, az + (bz - az) * t].map(whole)
     }
-}
-
-#[expect(
-    clippy::cast_precision_loss,
-    reason = "parts are below 2^53 nm, nine thousand kilometres"
-)]
-fn floats(point: &Point) -> [f64; 3] {
-    point.map(|part| part as f64)
-}
-
-fn whole(nm: f64) -> i64 {
-    Length::from_mm_f64(nm / 1e6).nm()
-}
-
-fn dot(a: [f64; 3], b: [f64; 3]) -> f64 {
-    a.iter().zip(b).map(|(a, b)| a * b).sum()
 }
 
 /// Cuts a shell. The new face gets `surface`; edges to faces it turns little from are smooth.

@@ -2,6 +2,7 @@
 
 use super::measures::Measures;
 use super::types::{BodyFace, Point, Shell, SurfaceId};
+use super::vectors::{cross, dot, minus};
 
 /// Volume, surface and moments of everything inside of a shell's faces.
 pub(super) fn of(shell: &Shell) -> Measures {
@@ -96,16 +97,4 @@ fn area(ring: &[Point]) -> [f64; 3] {
 #[expect(clippy::cast_precision_loss, reason = "parts are below 2^53 nm")]
 fn mm(point: &Point) -> [f64; 3] {
     point.map(|part| part as f64 / 1e6)
-}
-
-fn dot(a: [f64; 3], b: [f64; 3]) -> f64 {
-    a.iter().zip(b).map(|(a, b)| a * b).sum()
-}
-
-fn minus([ax, ay, az]: [f64; 3], [bx, by, bz]: [f64; 3]) -> [f64; 3] {
-    [ax - bx, ay - by, az - bz]
-}
-
-fn cross([ax, ay, az]: [f64; 3], [bx, by, bz]: [f64; 3]) -> [f64; 3] {
-    [ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx]
 }

@@ -36,6 +36,7 @@ mod tenon;
 #[cfg(test)]
 mod tests;
 mod types;
+mod vectors;
 mod walls;
 
 pub use measures::Measures;

@@ -4,6 +4,7 @@ use std::f64::consts::TAU;
 
 use super::stack::following;
 use super::types::{BodyEdge, BodyFace, Joining, Point, Round, Shell, SurfaceId};
+use super::vectors::minus;
 use crate::units::Length;
 
 /// A body turned about the line between two points, in `chords` facets: its radius at each
@@ -134,11 +135,6 @@ fn lay_band(
 #[expect(clippy::cast_precision_loss, reason = "a ring has some dozen corners")]
 fn facets_of(ring: &[Point]) -> f64 {
     ring.len().max(1) as f64
-}
-
-fn minus(a: [f64; 3], b: [f64; 3]) -> [f64; 3] {
-    let ([ax, ay, az], [bx, by, bz]) = (a, b);
-    [ax - bx, ay - by, az - bz]
 }
 
 fn unit(v: [f64; 3]) -> [f64; 3] {

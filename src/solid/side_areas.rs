@@ -2,6 +2,7 @@
 
 use super::stack::{level_of, outward};
 use super::types::{BodyEdge, PartSolid, Round, Shell};
+use super::vectors::{dot, minus};
 use crate::build::Part;
 use crate::geometry::Side;
 
@@ -84,12 +85,4 @@ fn bulge(edge: &BodyEdge, round: &Round, wall: [f64; 3]) -> f64 {
     } else {
         -segment
     }
-}
-
-fn dot(a: [f64; 3], b: [f64; 3]) -> f64 {
-    a.iter().zip(b).map(|(a, b)| a * b).sum()
-}
-
-fn minus([ax, ay, az]: [f64; 3], [bx, by, bz]: [f64; 3]) -> [f64; 3] {
-    [ax - bx, ay - by, az - bz]
 }

@@ -9,6 +9,7 @@ use super::measures::Measures;
 use super::plane_faces::region_of;
 use super::stack::{extent_along, other_axes};
 use super::types::{BodyEdge, BodyFace, Joining, Point, Shell, SurfaceId};
+use super::vectors::{cross, dot, floats, minus, plus, scaled, whole};
 use crate::build::Part;
 use crate::geometry::{Interval, PartAxis, PlanePoint, Region};
 use crate::model::{FeatureShape, SplineSlot};
@@ -402,33 +403,4 @@ pub(super) fn left_over(part: &Part, slot: &SplineSlot) -> Option<Length> {
         }
     }
     least
-}
-
-#[expect(clippy::cast_precision_loss, reason = "parts are below 2^53 nm")]
-fn floats(point: &Point) -> [f64; 3] {
-    point.map(|part| part as f64)
-}
-
-fn whole(nm: f64) -> i64 {
-    Length::from_mm_f64(nm / 1e6).nm()
-}
-
-fn dot(a: [f64; 3], b: [f64; 3]) -> f64 {
-    a.iter().zip(b).map(|(a, b)| a * b).sum()
-}
-
-fn plus([ax, ay, az]: [f64; 3], [bx, by, bz]: [f64; 3]) -> [f64; 3] {
-    [ax + bx, ay + by, az + bz]
-}
-
-fn minus([ax, ay, az]: [f64; 3], [bx, by, bz]: [f64; 3]) -> [f64; 3] {
-    [ax - bx, ay - by, az - bz]
-}
-
-fn scaled(vector: [f64; 3], by: f64) -> [f64; 3] {
-    vector.map(|part| part * by)
-}
-
-fn cross([ax, ay, az]: [f64; 3], [bx, by, bz]: [f64; 3]) -> [f64; 3] {
-    [ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx]
 }

@@ -248,25 +248,13 @@ fn chapters(blocks: &[Block]) -> Vec<&[Block]> {
 
 /// The name of a chapter's place.
 fn chapter_id(chapter: &[Block]) -> Option<&str> {
-    match unmarked(chapter.first()?) {
-        Block::Heading {
-            level: 0 | 1, id, ..
-        } if !id.is_empty() => Some(id),
-        Block::Heading { .. }
-        | Block::Paragraph { .. }
-        | Block::List { .. }
-        | Block::Table(_)
-        | Block::Figure { .. }
-        | Block::Legend { .. }
-        | Block::Beside { .. }
-        | Block::Framed { .. }
-        | Block::Together { .. }
-        | Block::Contents
-        | Block::ScaleCheck
-        | Block::Sheet { .. }
-        | Block::PageBreak
-        | Block::Marked { .. } => None,
-    }
+    let Block::Heading {
+        level: 0 | 1, id, ..
+    } = unmarked(chapter.first()?)
+    else {
+        return None;
+    };
+    (!id.is_empty()).then_some(id)
 }
 
 fn has_contents(chapter: &[Block]) -> bool {
