@@ -7,6 +7,7 @@
 use std::collections::BTreeMap;
 use std::ops::Range;
 
+use super::outline::plain;
 use super::tree::{Block, Change, Document, Inline, Row, Table};
 use crate::diff::{Stretch, stretches};
 use crate::display::{Figure, Mark};
@@ -321,20 +322,6 @@ fn row_text(row: &Row) -> String {
 
 /// The words of a text, whatever they look like.
 fn words(inlines: &[Inline]) -> String {
-    fn take(inlines: &[Inline], into: &mut String) {
-        for inline in inlines {
-            match inline {
-                Inline::Text(text) => into.push_str(text),
-                Inline::Break => into.push(' '),
-                Inline::Strong(text)
-                | Inline::Emphasis(text)
-                | Inline::Link { text, .. }
-                | Inline::Styled { text, .. } => take(text, into),
-            }
-        }
-    }
-    let mut text = String::new();
-    take(inlines, &mut text);
-    let words: Vec<&str> = text.split_whitespace().collect();
-    words.join(" ")
+    let text = plain(inlines);
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
 }

@@ -71,7 +71,7 @@ fn listed(facts: &Facts, parts: &[PartId]) -> Vec<TextPiece> {
         });
     }
     if let Some(more) = parts.len().checked_sub(MOST).filter(|more| *more > 0) {
-        let more = Filling::Count(i64::try_from(more).unwrap_or(i64::MAX));
+        let more = Filling::from(more);
         pieces.push(words(&facts.words.word("list-more", &[("more", more)])));
     }
     pieces

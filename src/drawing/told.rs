@@ -96,9 +96,8 @@ pub(super) fn step(
     } else {
         phrases.join("; ")
     };
-    let number = i64::try_from(number + 1).unwrap_or(i64::MAX);
     let places = [
-        ("number", Filling::Count(number)),
+        ("number", Filling::from(number + 1)),
         ("title", step.title.as_str().into()),
         ("what", what.into()),
     ];
@@ -135,7 +134,7 @@ fn phrase(studio: &Studio<'_>, group: &Group<'_>, count: usize) -> String {
     let named = |(label, title): &(&str, &str)| format!("{label} {title}");
     let part = named(&(group.label, group.title));
     let places = [
-        ("count", Filling::Count(i64::try_from(count).unwrap_or(1))),
+        ("count", Filling::from(count)),
         ("part", part.into()),
         ("way", group.way.map_or("none", way).into()),
     ];

@@ -6,7 +6,7 @@ use crate::display::{Area, Ends, Face, Mark, PT_PER_MM, Path, Pen, Spot};
 use crate::document::tree::{Change, Document};
 use crate::full_size::{EDGE, HEAD};
 use crate::text::{Anchor, Fonts, text_mark};
-use crate::words::{Filling, Words};
+use crate::words::Words;
 
 use super::breaks::{Sheet, break_pages};
 use super::flow::{BOX_PAD, Entry, Flow, PageNumber, Slab, moved};
@@ -202,10 +202,9 @@ fn fill_numbers(
 
 /// "page 3 of 12".
 fn page_of(words: &Words, number: usize, count: usize) -> String {
-    let counted = |count: usize| Filling::Count(i64::try_from(count).unwrap_or(i64::MAX));
     words.word(
         "page-of",
-        &[("number", counted(number)), ("count", counted(count))],
+        &[("number", number.into()), ("count", count.into())],
     )
 }
 

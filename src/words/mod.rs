@@ -38,6 +38,12 @@ impl From<String> for Filling {
     }
 }
 
+impl From<usize> for Filling {
+    fn from(count: usize) -> Self {
+        Self::Count(i64::try_from(count).unwrap_or(i64::MAX))
+    }
+}
+
 type Bundle = FluentBundle<FluentResource>;
 
 /// The words of one language, with English behind them. Cheap to copy.

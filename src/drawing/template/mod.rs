@@ -302,7 +302,10 @@ impl Leaf<'_, '_> {
 
     /// The short name of a sheet.
     fn name_of(&self, tile: &Tile) -> String {
-        let filling = [("row", count(tile.row)), ("column", count(tile.column))];
+        let filling = [
+            ("row", Filling::from(tile.row)),
+            ("column", Filling::from(tile.column)),
+        ];
         self.studio.words.word("template-sheet-short", &filling)
     }
 
@@ -318,17 +321,13 @@ impl Leaf<'_, '_> {
         let which = words.word(
             "template-sheet",
             &[
-                ("row", count(self.tile.row)),
-                ("rows", count(self.sheets.rows)),
-                ("column", count(self.tile.column)),
-                ("columns", count(self.sheets.columns)),
+                ("row", Filling::from(self.tile.row)),
+                ("rows", Filling::from(self.sheets.rows)),
+                ("column", Filling::from(self.tile.column)),
+                ("columns", Filling::from(self.sheets.columns)),
                 ("short", self.name_of(self.tile).into()),
             ],
         );
         format!("{which}. {shown}")
     }
-}
-
-fn count(number: usize) -> Filling {
-    Filling::Count(i64::try_from(number).unwrap_or(i64::MAX))
 }
