@@ -22,6 +22,7 @@ mod generate;
 mod joints;
 mod language;
 mod libraries;
+mod looks;
 mod model;
 mod options;
 mod paper;

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::geometry::{Direction, Handedness, Interval, Orientation, Side};
+use crate::geometry::{Axis, Direction, Handedness, Interval, Orientation, Side};
 use crate::model::{Band, Feature, Material, MaterialId, PartId};
 pub use crate::model::{
     Group, GroupId, Hardware, HardwareId, HardwareKind, Instance, InstanceId, JointKind, Paper,
@@ -302,6 +302,18 @@ pub struct Contact {
 }
 
 impl Contact {
+    /// True where two pieces in their places swing on the high edge of what touches, along one of its axes:
+    /// they swing where both end, for there a hinge's knuckle has room.
+    pub fn swings_at_high(&self, places: &[[Interval; 3]; 2], across: Axis) -> bool {
+        let pick = |place: &[Interval; 3]| place.get(across.index()).copied().unwrap_or_default();
+        let touching = pick(&self.area);
+        let beyond =
+            |of: &dyn Fn(Interval) -> Length| places.iter().map(|place| of(pick(place))).max();
+        let over_high = beyond(&|place| place.high - touching.high);
+        let over_low = beyond(&|place| touching.low - place.low);
+        over_high < over_low
+    }
+
     /// How much touches.
     pub fn size(&self) -> Area {
         let axis = self.direction.axis().index();

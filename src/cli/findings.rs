@@ -98,4 +98,21 @@ finding_pages! {
     ///
     /// Source: `templates/README.md`.
     X013 FONT_NOT_READ Error "a font that cannot be read" "a plan is set in one set of fonts; half of it in another would mislead the eye";
+
+    /// The file `colours.toml` of the folder that `--templates` brings along cannot be read, says something
+    /// that is no colour, or names a colour that plans do not have.
+    ///
+    /// A colour is written as `#` and three numbers of two hexadecimal digits: red, green and blue.
+    ///
+    /// Source: `templates/README.md`.
+    X015 COLOUR_NOT_READ Error "a colour that cannot be read" "a plan in a colour nobody asked for would have to be printed again";
+
+    /// The accent of `colours.toml` is so light that links in it are hard to read on white paper.
+    ///
+    /// Letters need a contrast of 4.5 to 1 with what is behind them; black on white has 21 to 1. On a screen
+    /// the web edition darkens the accent by day and lightens it by night until it has that; on paper it stays
+    /// as it was asked for.
+    ///
+    /// Source: WCAG 2.2, success criterion 1.4.3 [from memory].
+    X016 FAINT_COLOUR Warning "an accent that is hard to read" "what is not read in the light of a shop is not there";
 }

@@ -1,11 +1,15 @@
-//! A look of the user's own: templates, words and fonts of a folder in place of those that are shipped.
+//! A look of the user's own: templates, words, fonts and colours of a folder in place of those that are
+//! shipped.
 
 use std::ffi::OsStr;
 use std::path::{Path, PathBuf};
 
+use serde::Deserialize;
+
 use super::files;
-use super::findings::{FILE_NOT_READ, FONT_NOT_READ};
+use super::findings::{COLOUR_NOT_READ, FAINT_COLOUR, FILE_NOT_READ, FONT_NOT_READ};
 use super::{LookArguments, SourceArguments};
+use crate::display::{Colours, LETTERS, Tone};
 use crate::document::Templates;
 use crate::finding::{Finding, Findings, Outcome};
 use crate::model::PlanHead;
@@ -17,6 +21,17 @@ use crate::words::Catalogues;
 /// The faces of a folder's fonts, in the order that fonts are made of.
 const FACES: [&str; 3] = ["regular.ttf", "bold.ttf", "italic.ttf"];
 
+/// The file of a folder's colours.
+const COLOURS: &str = "colours.toml";
+
+/// What it says.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Written {
+    /// `#rrggbb`.
+    accent: toml::Spanned<String>,
+}
+
 /// What plans are set with.
 pub(super) struct Look {
     pub(super) fonts: Fonts,
@@ -24,6 +39,8 @@ pub(super) struct Look {
     catalogues: Catalogues,
     /// The language that was asked for in place of the plan's own.
     asked: Option<String>,
+    /// What is doubtful in it.
+    doubts: Findings,
 }
 
 /// A source checked by `check` and the look that was asked for.
@@ -51,6 +68,7 @@ impl Look {
             templates: Templates::shipped(),
             catalogues: Catalogues::shipped(),
             asked: arguments.words.clone(),
+            doubts: Findings::new(),
         };
         if let Some(folder) = &arguments.templates {
             look.take(folder, sources)?;
@@ -69,6 +87,11 @@ impl Look {
                 let text = text(&path, sources)?;
                 self.templates = self.templates.clone().with(&name, &text);
             }
+        }
+        let colours = folder.join(COLOURS);
+        if colours.is_file() {
+            let colours = self.colours(&colours, sources)?;
+            self.templates = self.templates.clone().coloured(colours);
         }
         let words = folder.join("words");
         if words.is_dir() {
@@ -91,6 +114,34 @@ impl Look {
         Ok(())
     }
 
+    /// The colours that a file says.
+    fn colours(&mut self, path: &Path, sources: &mut Sources) -> Result<Colours, Findings> {
+        let file = files::read(path, sources).map_err(|finding| one(*finding))?;
+        let unread = |span: std::ops::Range<usize>, message: &str| {
+            let span = Span::new(file, span.start, span.end);
+            one(Finding::new(&COLOUR_NOT_READ, span, message)
+                .remedy("the file holds one line such as `accent = \"#245e66\"`"))
+        };
+        let written: Written = toml::from_str(sources.text(file))
+            .map_err(|fault| unread(fault.span().unwrap_or(0..0), fault.message()))?;
+        let span = written.accent.span();
+        let text = written.accent.get_ref();
+        let accent = Tone::from_hex(text)
+            .ok_or_else(|| unread(span.clone(), &format!("`{text}` is no colour")))?;
+        let contrast = accent.contrast(Tone::WHITE);
+        if contrast < LETTERS {
+            let darker = accent.readable_on(Tone::WHITE).hex();
+            let message = format!(
+                "`{text}` on white has a contrast of {contrast:.1} to 1; letters need {LETTERS} to 1"
+            );
+            let span = Span::new(file, span.start, span.end);
+            let finding = Finding::new(&FAINT_COLOUR, span, message);
+            self.doubts
+                .push(finding.remedy(format!("take a darker one: {darker} is read")));
+        }
+        Ok(Colours { accent })
+    }
+
     /// Templates that speak the language that was asked for, or the plan's own.
     pub(super) fn templates(&self, plan: &PlanHead, findings: &mut Findings) -> Templates {
         let own = if plan.words.is_empty() {
@@ -101,6 +152,7 @@ impl Look {
         let tag = self.asked.as_deref().unwrap_or(own);
         let words = self.catalogues.words(tag, plan.span);
         findings.append(words.findings);
+        findings.append(self.doubts.clone());
         self.templates.clone().speaking(words.value)
     }
 }

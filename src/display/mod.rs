@@ -3,7 +3,10 @@
 //! Coordinates are points (1/72 in) from the upper left corner, y downwards. The same list goes
 //! to the PDF and to SVG. Nothing here knows what is drawn.
 
+mod colours;
 mod scaling;
+
+pub use colours::{Colours, LETTERS, Tone};
 
 /// Points in a millimetre (ref: units-and-paper, "Factors" [D]: 360/127).
 pub const PT_PER_MM: f64 = 360.0 / 127.0;
@@ -216,33 +219,6 @@ impl Area {
             width: high.x - low.x,
             height: high.y - low.y,
         })
-    }
-}
-
-/// A colour or tone: red, green, blue from 0 to 1.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Tone {
-    /// Red.
-    pub red: f64,
-    /// Green.
-    pub green: f64,
-    /// Blue.
-    pub blue: f64,
-}
-
-impl Tone {
-    /// Black.
-    pub const BLACK: Self = Self::grey(0.0);
-    /// White.
-    pub const WHITE: Self = Self::grey(1.0);
-
-    /// A grey from 0 (black) to 1 (white).
-    pub const fn grey(level: f64) -> Self {
-        Self {
-            red: level,
-            green: level,
-            blue: level,
-        }
     }
 }
 

@@ -21,15 +21,9 @@ use crate::words::Words;
 /// Findings: the P family in [`findings`](super::findings), at the later plan's block.
 pub fn errata(difference: &Difference, later: &Build, templates: &Templates) -> Outcome<Document> {
     let words = templates.words();
-    let document = Document {
-        title: words.word(
-            "errata-title",
-            &[("title", later.plan.title.as_str().into())],
-        ),
-        author: later.plan.author.clone(),
-        words: words.clone(),
-        ..Document::default()
-    };
+    let title = [("title", later.plan.title.as_str().into())];
+    let title = words.word("errata-title", &title);
+    let document = templates.document(&title, &later.plan.author);
     let context = ErrataContext::of(difference, later.plan.precision, words);
     let things = later.parts.len() + later.placed.len() + later.joints.len() + later.steps.len();
     let figures = BTreeMap::new();

@@ -94,12 +94,7 @@ pub fn template_sheets(
         revision: build.plan.newest().cloned(),
         full_size: told_of(build, laid, &figures, precision),
     };
-    let document = Document {
-        title: build.plan.title.clone(),
-        author: build.plan.author.clone(),
-        words: words.clone(),
-        ..Document::default()
-    };
+    let document = templates.document(&build.plan.title, &build.plan.author);
     let read = render::alone(templates, SHEETS, &context, figures.len(), &figures);
     render::filled(document, read, figures, build.plan.span)
 }

@@ -76,12 +76,7 @@ pub fn library(
             .retain(|mark| !matches!(mark, Mark::Link { .. }));
     }
     let context = LibraryContext::of(head, wholes, (goods, names), &figures, templates.words());
-    let document = Document {
-        title: head.title.clone(),
-        author: head.author.clone(),
-        words: templates.words().clone(),
-        ..Document::default()
-    };
+    let document = templates.document(&head.title, &head.author);
     let things = names.len() + wholes.iter().map(|it| it.build.parts.len()).sum::<usize>();
     let read = render::alone(templates, LIBRARY, &context, things, &figures);
     render::filled(document, read, figures, goods.plan.span)

@@ -101,12 +101,7 @@ pub fn compose(
 ) -> Outcome<Document> {
     let build = stages.build;
     let facts = Facts::new(stages, &figures, templates.words());
-    let document = Document {
-        title: build.plan.title.clone(),
-        author: build.plan.author.clone(),
-        words: templates.words().clone(),
-        ..Document::default()
-    };
+    let document = templates.document(&build.plan.title, &build.plan.author);
     let read = render::blocks(templates, &facts, &PlanContext::of(&facts));
     render::filled(document, read, figures, build.plan.span)
 }

@@ -2,6 +2,8 @@
 
 use std::collections::BTreeMap;
 
+use super::tree::Document;
+use crate::display::Colours;
 use crate::words::Words;
 
 /// The template that all others are included from.
@@ -55,6 +57,7 @@ const SHIPPED: &[(&str, &str)] = shipped![
 pub struct Templates {
     texts: BTreeMap<String, String>,
     words: Words,
+    colours: Colours,
 }
 
 impl Templates {
@@ -66,6 +69,7 @@ impl Templates {
         Self {
             texts: texts.collect(),
             words: Words::english(),
+            colours: Colours::default(),
         }
     }
 
@@ -82,6 +86,24 @@ impl Templates {
     pub fn speaking(mut self, words: Words) -> Self {
         self.words = words;
         self
+    }
+
+    /// The same in other colours.
+    #[must_use]
+    pub fn coloured(mut self, colours: Colours) -> Self {
+        self.colours = colours;
+        self
+    }
+
+    /// A document with nothing in it yet, in their words and colours.
+    pub(super) fn document(&self, title: &str, author: &str) -> Document {
+        Document {
+            title: title.to_owned(),
+            author: author.to_owned(),
+            words: self.words.clone(),
+            colours: self.colours,
+            ..Document::default()
+        }
     }
 
     /// The words they speak.

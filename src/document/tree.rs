@@ -5,7 +5,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::display::Figure;
+use crate::display::{Colours, Figure};
 use crate::words::Words;
 
 /// A whole document.
@@ -21,6 +21,8 @@ pub struct Document {
     pub language: String,
     /// The words of that language, for what pages say themselves.
     pub words: Words,
+    /// Its colours.
+    pub colours: Colours,
     /// The mark of the revision that made the changes which are marked; may be empty.
     pub change_mark: String,
     /// Its blocks.

@@ -23,6 +23,14 @@ pub(super) fn anchor<'f>(fills: impl Iterator<Item = &'f VisibleFill>) -> Option
         if room > 0.0 && area <= std::f64::consts::PI * room * room {
             break;
         }
+        let mut bounds = Bounds::NONE;
+        for [x, y] in piece.iter().flatten() {
+            bounds.take(*x, *y);
+        }
+        let [width, height] = bounds.size();
+        if width.min(height) / 2.0 <= room {
+            continue;
+        }
         let found = innermost(piece);
         if found.1 > room {
             best = Some(found);

@@ -17,6 +17,7 @@ use i_overlay::i_float::int::point::IntPoint;
 
 use super::bodies::{Grade, add_piece};
 use super::contacts::{Box3, Contacts, TOUCHING};
+use super::fills::keep_positive;
 use super::scene::{BodyId, Scene};
 use crate::build::{Build, PlacedId};
 use crate::geometry::Direction;
@@ -46,6 +47,8 @@ pub(super) struct Blocking<'b> {
     solids: &'b Solids,
     contacts: &'b Contacts,
     flats: BTreeMap<(PlacedId, Direction), Vec<Flat>>,
+    /// What has been found: steps ask again and again, and pieces stay where they are.
+    found: BTreeMap<(PlacedId, PlacedId, Direction), bool>,
 }
 
 impl<'b> Blocking<'b> {
@@ -56,6 +59,7 @@ impl<'b> Blocking<'b> {
             solids,
             contacts,
             flats: BTreeMap::new(),
+            found: BTreeMap::new(),
         }
     }
 
@@ -70,6 +74,15 @@ impl<'b> Blocking<'b> {
         if !in_the_way(&own, &its, direction) {
             return false;
         }
+        if let Some(found) = self.found.get(&(piece, other, direction)) {
+            return *found;
+        }
+        let found = self.meets(piece, other, direction);
+        self.found.insert((piece, other, direction), found);
+        found
+    }
+
+    fn meets(&mut self, piece: PlacedId, other: PlacedId, direction: Direction) -> bool {
         self.look_up(piece, direction);
         self.look_up(other, direction.opposite());
         let (Some(ahead), Some(facing)) = (
@@ -186,22 +199,33 @@ fn meet(a: &Flat, b: &Flat) -> bool {
         return false;
     }
     let shared = [0, 1].map(|k| a.high[k].min(b.high[k]) - a.low[k].max(b.low[k]));
-    if shared[0] <= 2.0 * PLAY || shared[1] <= 2.0 * PLAY {
+    if shared[0] <= 2.0 * PLAY || shared[1] <= 2.0 * PLAY || shared[0] * shared[1] <= LEAST_AREA {
         return false;
     }
     match (&a.rings, &b.rings) {
-        (None, None) => shared[0] * shared[1] > LEAST_AREA,
-        (own, its) => {
-            let own = own.clone().unwrap_or_else(|| vec![rectangle(a)]);
-            let its = its.clone().unwrap_or_else(|| vec![rectangle(b)]);
-            shared_area(&own, &its) > LEAST_AREA
-        }
+        (None, None) => true,
+        (None, Some(rings)) => area_within(rings, a) > LEAST_AREA,
+        (Some(rings), None) => area_within(rings, b) > LEAST_AREA,
+        (Some(own), Some(its)) => shared_area(own, its) > LEAST_AREA,
     }
 }
 
-fn rectangle(flat: &Flat) -> Vec<[f64; 2]> {
-    let ([l, b], [r, t]) = (flat.low, flat.high);
-    vec![[l, b], [r, b], [r, t], [l, t]]
+/// What of an outline less its holes lies in a rectangle, in square micrometres.
+fn area_within(rings: &[Vec<[f64; 2]>], rectangle: &Flat) -> f64 {
+    let ([left, low], [right, high]) = (rectangle.low, rectangle.high);
+    let size = |ring: &Vec<[f64; 2]>| super::fills::area(ring).abs();
+    let outer = rings.iter().map(size).fold(0.0, f64::max);
+    rings
+        .iter()
+        .map(|ring| {
+            let is_hole = size(ring) < outer;
+            let kept = keep_positive(ring, |x, _| x - left);
+            let kept = keep_positive(&kept, |x, _| right - x);
+            let kept = keep_positive(&kept, |_, y| y - low);
+            let kept = keep_positive(&kept, |_, y| high - y);
+            if is_hole { -size(&kept) } else { size(&kept) }
+        })
+        .sum()
 }
 
 /// The area two faces share, in square micrometres.

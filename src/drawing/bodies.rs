@@ -3,7 +3,7 @@
 use super::scene::{BodyId, EdgeKind, Scene, SceneEdge, SceneFace, SceneRound};
 use super::view::WorldPoint;
 use crate::build::{Build, Part, PlacedPart};
-use crate::geometry::{Axis, Direction, Interval, PartAxis};
+use crate::geometry::{Axis, Interval};
 use crate::solid::{Joining, Point, Shell, Solids};
 use crate::units::Length;
 
@@ -30,43 +30,55 @@ pub(super) fn length(length: Length) -> f64 {
     micrometres(length.nm())
 }
 
-/// How a part's frame lies in the world.
-struct Lie<'p> {
-    piece: &'p PlacedPart,
-    part: &'p Part,
+/// How a part's frame lies in the world, for each world axis.
+struct Lie([Along; 3]);
+
+/// What runs along a world axis.
+#[derive(Clone, Copy)]
+struct Along {
+    /// Which axis of the part.
+    axis: usize,
+    positive: bool,
+    /// Where the part's own zero is on the world axis, in nanometres.
+    zero: i64,
 }
 
-impl Lie<'_> {
-    /// For a world axis: the part axis that runs along it, and which way.
-    fn along(&self, axis: Axis) -> (PartAxis, Direction) {
-        let along = self.piece.orientation.part_axis(axis);
-        (along, self.piece.orientation.direction(along))
+impl Lie {
+    fn of(piece: &PlacedPart, part: &Part) -> Self {
+        Self(Axis::ALL.map(|world| {
+            let along = piece.orientation.part_axis(world);
+            let place = reach(&piece.place, world.index());
+            let start = reach(&part.extent, along.index()).low.nm();
+            let positive = piece.orientation.direction(along).is_positive();
+            let zero = if positive {
+                place.low.nm() - start
+            } else {
+                place.high.nm() + start
+            };
+            Along {
+                axis: along.index(),
+                positive,
+                zero,
+            }
+        }))
     }
 
     fn point(&self, point: &Point) -> WorldPoint {
-        let mut world = [0.0; 3];
-        for (axis, part) in Axis::ALL.into_iter().zip(world.iter_mut()) {
-            let (along, way) = self.along(axis);
-            let place = reach(&self.piece.place, axis.index());
-            let start = reach(&self.part.extent, along.index()).low.nm();
-            let from = point.get(along.index()).copied().unwrap_or_default() - start;
-            *part = micrometres(if way.is_positive() {
-                place.low.nm() + from
+        self.0.map(|along| {
+            let own = point.get(along.axis).copied().unwrap_or_default();
+            micrometres(if along.positive {
+                along.zero + own
             } else {
-                place.high.nm() - from
-            });
-        }
-        world
+                along.zero - own
+            })
+        })
     }
 
     fn vector(&self, vector: [f64; 3]) -> [f64; 3] {
-        let mut world = [0.0; 3];
-        for (axis, part) in Axis::ALL.into_iter().zip(world.iter_mut()) {
-            let (along, way) = self.along(axis);
-            let value = vector.get(along.index()).copied().unwrap_or_default();
-            *part = if way.is_positive() { value } else { -value };
-        }
-        world
+        self.0.map(|along| {
+            let own = vector.get(along.axis).copied().unwrap_or_default();
+            if along.positive { own } else { -own }
+        })
     }
 }
 
@@ -91,7 +103,7 @@ pub(super) fn add_piece(
         Grade::Fine => &solid.fine,
         Grade::Coarse => &solid.coarse,
     };
-    let lie = Lie { piece, part };
+    let lie = Lie::of(piece, part);
     let [dx, dy, dz] = offset;
     let point = |point: &Point| {
         let [x, y, z] = lie.point(point);
@@ -117,6 +129,8 @@ fn add_mapped(
     point: impl Fn(&Point) -> WorldPoint,
     vector: impl Fn([f64; 3]) -> [f64; 3],
 ) {
+    scene.faces.reserve(shell.faces.len());
+    scene.edges.reserve(shell.edges.len());
     for face in &shell.faces {
         scene.faces.push(SceneFace {
             body,

@@ -143,8 +143,9 @@ pub(super) struct Print {
     pub(super) name: String,
     /// How all bodies are drawn; none where each is drawn as staged.
     pub(super) ink: Option<Ink>,
-    /// The height it may take, in millimetres.
+    /// The height its picture may take, in millimetres, and that of all of it with an inset below.
     pub(super) height_mm: f64,
+    pub(super) with_inset_mm: f64,
     /// What stands beside it.
     pub(super) beside: Beside,
     /// What it shows, in words.
@@ -206,12 +207,33 @@ pub(super) enum Beside {
 }
 
 /// A picture with references to the pieces that `named` gives a weight.
+///
+/// Where an inset found room only below it and makes the figure too high, the picture is drawn smaller, and
+/// not its letters.
 fn referenced_figure(
     studio: &Studio<'_>,
     shot: &Shot,
     print: &Print,
     picture: &Picture,
     named: &BTreeMap<PlacedId, Naming>,
+) -> Figure {
+    let figure = figure_of_height(studio, shot, print, picture, named, print.height_mm);
+    let over_mm = figure.height / PT_PER_MM - print.with_inset_mm;
+    if shot.detail.is_none() || over_mm <= 0.0 {
+        return figure;
+    }
+    let lower_mm = (print.height_mm - over_mm).max(print.height_mm / 2.0);
+    figure_of_height(studio, shot, print, picture, named, lower_mm)
+}
+
+/// The same with the picture as high as `height_mm` at most.
+fn figure_of_height(
+    studio: &Studio<'_>,
+    shot: &Shot,
+    print: &Print,
+    picture: &Picture,
+    named: &BTreeMap<PlacedId, Naming>,
+    height_mm: f64,
 ) -> Figure {
     let columns = if named.is_empty() {
         0.0
@@ -221,7 +243,7 @@ fn referenced_figure(
     let scale = fit(
         &picture.bounds,
         studio.frame.width_mm - columns - 1.5,
-        print.height_mm,
+        height_mm,
     );
     let sheet = Sheet::new(&picture.bounds, scale, Spot::default());
     let mut drawn = shot.marks(print, picture, &sheet);

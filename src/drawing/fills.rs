@@ -129,7 +129,11 @@ fn nearer_parts(
                 continue;
             }
             let parts = match found {
-                Found::Less(fill) => fills[fill].pieces.clone(),
+                Found::Less(fill) => fills[fill]
+                    .pieces
+                    .iter()
+                    .map(|piece| piece_around(piece, &face.bounds))
+                    .collect(),
                 Found::Whole | Found::Hidden => vec![around(over, &face.bounds)],
             };
             for rings in parts {
@@ -214,31 +218,49 @@ fn around(face: &FrontFace, bounds: &Bounds) -> Rings {
     if face.edges.len() <= EDGES_KEPT_WHOLE {
         return rings_of(face);
     }
-    let ([left, low], [right, high]) = (bounds.low, bounds.high);
-    let sides: [&dyn Fn(f64, f64) -> f64; 4] = [
-        &|x, _| x - left + 1.0,
-        &|x, _| right - x + 1.0,
-        &|_, y| y - low + 1.0,
-        &|_, y| high - y + 1.0,
-    ];
     face.rings
         .iter()
         .zip(&face.ring_bounds)
         .filter(|(_, own)| own.overlaps(bounds))
         .map(|(range, own)| {
-            let mut ring: Vec<[f64; 2]> = face.edges[range.clone()]
-                .iter()
-                .map(|edge| [edge[0], edge[1]])
-                .collect();
-            if !bounds.holds(own) {
-                for side in sides {
-                    ring = keep_positive(&ring, side);
-                }
-            }
-            ring
+            let corners = face.edges[range.clone()].iter();
+            ring_around(
+                corners.map(|edge| [edge[0], edge[1]]).collect(),
+                own,
+                bounds,
+            )
         })
         .filter(|ring| ring.len() > 2)
         .collect()
+}
+
+/// The same of what is seen of a face.
+fn piece_around(piece: &Rings, bounds: &Bounds) -> Rings {
+    if piece.iter().map(Vec::len).sum::<usize>() <= EDGES_KEPT_WHOLE {
+        return piece.clone();
+    }
+    piece
+        .iter()
+        .filter_map(|ring| {
+            let mut own = Bounds::NONE;
+            ring.iter().for_each(|[x, y]| own.take(*x, *y));
+            let near = own.overlaps(bounds);
+            near.then(|| ring_around(ring.clone(), &own, bounds))
+        })
+        .filter(|ring| ring.len() > 2)
+        .collect()
+}
+
+/// What of a ring with its `own` bounds lies inside of `bounds`, with a little to spare.
+fn ring_around(mut ring: Vec<[f64; 2]>, own: &Bounds, bounds: &Bounds) -> Vec<[f64; 2]> {
+    if !bounds.holds(own) {
+        let ([left, low], [right, high]) = (bounds.low, bounds.high);
+        ring = keep_positive(&ring, |x, _| x - left + 1.0);
+        ring = keep_positive(&ring, |x, _| right - x + 1.0);
+        ring = keep_positive(&ring, |_, y| y - low + 1.0);
+        ring = keep_positive(&ring, |_, y| high - y + 1.0);
+    }
+    ring
 }
 
 fn rings_of(face: &FrontFace) -> Rings {
@@ -254,7 +276,7 @@ fn rings_of(face: &FrontFace) -> Rings {
 }
 
 /// The part of a ring where `gap` is positive; bridges along the cut enclose nothing.
-fn keep_positive(ring: &[[f64; 2]], gap: impl Fn(f64, f64) -> f64) -> Vec<[f64; 2]> {
+pub(super) fn keep_positive(ring: &[[f64; 2]], gap: impl Fn(f64, f64) -> f64) -> Vec<[f64; 2]> {
     let mut kept = Vec::with_capacity(ring.len() + 2);
     for (a, b) in ring.iter().zip(ring.iter().cycle().skip(1)) {
         let (at_a, at_b) = (gap(a[0], a[1]), gap(b[0], b[1]));

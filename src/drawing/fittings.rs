@@ -1,22 +1,23 @@
-//! Screws, dowels and loose tenons where they go in: small solids drawn back along their axis.
+//! Screws, dowels, hinges and the like where they go: small solids, drawn back along their axis or with the
+//! piece they are screwed to.
 
 use std::collections::BTreeMap;
 
 use super::bodies::{add_shell, length};
 use super::explode::Move;
+use super::plates::{self, GoesWith, slab};
 use super::scene::{BodyId, Scene};
 use super::view::{WorldPoint, dot, minus, plus, times};
 use crate::build::{Build, Fastener, Hardware, HardwareKind, Joint, PlacedId};
-use crate::solid::{BodyEdge, BodyFace, Joining, Shell, SurfaceId, rod};
+use crate::solid::{Shell, rod};
 use crate::units::Length;
 
 /// A step shows no more of them than this; a plan of a thousand screws shows the first.
-const MOST: usize = 60;
+const MOST: u32 = 60;
 
-/// What a fastener needs to be drawn.
-struct Drawn<'f> {
-    fastener: &'f Fastener,
-    hardware: &'f Hardware,
+/// A body of a fastener as it is drawn.
+struct Drawn {
+    shell: Shell,
     /// Away from its place.
     offset: [f64; 3],
     /// Lines in the air that show where it goes.
@@ -35,123 +36,189 @@ pub(super) fn add_fittings(
     gap: f64,
 ) -> u32 {
     let offset = |piece: PlacedId| moves.get(&piece).map_or([0.0; 3], |moved| moved.offset);
-    let mut drawn = Vec::new();
-    for joint in joints.iter().filter_map(|index| build.joints.get(*index)) {
-        for fastener in &joint.fasteners {
-            let Some(hardware) = build.hardware.get(fastener.hardware.0) else {
-                continue;
-            };
-            let offsets = (offset(joint.part), offset(joint.to));
-            drawn.extend(drawn_back(build, joint, fastener, hardware, offsets, gap));
-        }
-    }
+    let shown = joints.iter().filter_map(|index| build.joints.get(*index));
+    let shown = shown.flat_map(|joint| joint.fasteners.iter().map(move |it| (joint, it)));
     let mut next = body.0;
-    for drawn in drawn.into_iter().take(MOST) {
-        let shell = shape(drawn.hardware, drawn.fastener, thinnest);
-        add_shell(scene, BodyId(next), &shell, drawn.offset);
-        for axis in drawn.axes {
-            scene.add_line(BodyId(next), axis);
+    for (joint, fastener) in shown {
+        let Some(hardware) = build.hardware.get(fastener.hardware.0) else {
+            continue;
+        };
+        let fitting = Fitting {
+            build,
+            joint,
+            fastener,
+            hardware,
+            offsets: (offset(joint.part), offset(joint.to)),
+            thinnest,
+            gap,
+        };
+        for drawn in fitting.drawn() {
+            add_shell(scene, BodyId(next), &drawn.shell, drawn.offset);
+            for axis in drawn.axes {
+                scene.add_line(BodyId(next), axis);
+            }
+            next += 1;
         }
-        next += 1;
+        if next - body.0 >= MOST {
+            break;
+        }
     }
     next - body.0
+}
+
+/// A fastener of a joint, and how its pieces are drawn.
+struct Fitting<'f> {
+    build: &'f Build,
+    joint: &'f Joint,
+    fastener: &'f Fastener,
+    hardware: &'f Hardware,
+    /// Where the piece that comes and the one it comes to are drawn, away from their places.
+    offsets: ([f64; 3], [f64; 3]),
+    thinnest: f64,
+    gap: f64,
 }
 
 fn point(lengths: [Length; 3]) -> WorldPoint {
     lengths.map(length)
 }
 
-/// Where a fastener is drawn; none where it would only be in the way.
-fn drawn_back<'f>(
-    build: &Build,
-    joint: &Joint,
-    fastener: &'f Fastener,
-    hardware: &'f Hardware,
-    (of_part, of_other): ([f64; 3], [f64; 3]),
-    gap: f64,
-) -> Option<Drawn<'f>> {
-    let (from, to) = (point(fastener.from), point(fastener.to));
-    let run = minus(to, from);
-    let long = dot(run, run).sqrt();
-    if long <= 0.0 {
-        return None;
-    }
-    let axis = times(run, 1.0 / long);
-    match hardware.kind {
-        // Along an edge, on both pieces at once, or no solid of their own.
-        HardwareKind::Goods
-        | HardwareKind::Hinge
-        | HardwareKind::Runner
-        | HardwareKind::Spline
-        | HardwareKind::EdgeBand
-        | HardwareKind::WallFixing => None,
-        HardwareKind::Insert | HardwareKind::Magnet | HardwareKind::ShelfPin => {
-            // Into one piece, before the other comes: out of its mouth and a little away.
-            let near = plus(from, times(run, 0.9));
-            let part = build.piece(joint.part).map(|piece| piece.place);
-            let inside = part.is_some_and(|place| holds(&place, near));
-            let base = if inside { of_part } else { of_other };
-            let offset = plus(base, times(axis, -(long * 1.6 + gap)));
-            Some(Drawn {
-                fastener,
-                hardware,
-                offset,
-                axes: vec![[plus(to, offset), plus(from, base)]],
-            })
+impl Fitting<'_> {
+    /// Its bodies; none for what lies along an edge or comes from elsewhere.
+    fn drawn(&self) -> Vec<Drawn> {
+        let (from, to) = (point(self.fastener.from), point(self.fastener.to));
+        let run = minus(to, from);
+        let long = dot(run, run).sqrt();
+        if long <= 0.0 {
+            return Vec::new();
         }
-        HardwareKind::WoodScrew
-        | HardwareKind::PocketScrew
-        | HardwareKind::Nail
-        | HardwareKind::Bolt
-        | HardwareKind::Plug => {
-            // It comes from outside of the piece that its head rests in.
-            let near = plus(from, times(run, 0.1));
-            let places = [joint.part, joint.to].map(|id| build.piece(id).map(|piece| piece.place));
-            let [in_part, in_other] = places.map(|place| place.filter(|place| holds(place, near)));
-            let base = if in_part.is_some() { of_part } else { of_other };
-            // Out of the wood altogether: a pocket screw comes a long way at a slant.
-            let out = in_part
-                .or(in_other)
-                .map_or(long, |place| way_out(&place, near, axis) + long * 0.9);
-            let back = times(axis, -(out.min(4.0 * long) + gap));
-            let offset = plus(base, back);
-            Some(Drawn {
-                fastener,
-                hardware,
-                offset,
-                axes: vec![[plus(to, offset), plus(from, base)]],
-            })
-        }
-        HardwareKind::Dowel | HardwareKind::LooseTenon => {
-            let apart = minus(of_part, of_other);
-            let along = dot(apart, axis);
-            if along.abs() < long * 0.8 {
-                // Both pieces come together sideways: it stands in the piece it comes to.
-                return Some(Drawn {
-                    fastener,
-                    hardware,
-                    offset: of_other,
-                    axes: Vec::new(),
-                });
+        match self.hardware.kind {
+            HardwareKind::Goods | HardwareKind::EdgeBand | HardwareKind::WallFixing => Vec::new(),
+            HardwareKind::Hinge => {
+                let pieces = [self.joint.part, self.joint.to];
+                let [Some(part), Some(other)] =
+                    pieces.map(|id| self.build.piece(id).map(|piece| piece.place))
+                else {
+                    return Vec::new();
+                };
+                let places = [part, other];
+                let parts = plates::hinge(&places, self.hardware, self.fastener, self.joint);
+                parts
+                    .into_iter()
+                    .map(|(with, shell)| self.with(with, shell))
+                    .collect()
             }
-            let middle = times(plus(of_part, of_other), 0.5);
-            let centre = times(plus(from, to), 0.5);
-            let end = |part: f64| plus(plus(centre, times(run, part)), middle);
-            // From each of its ends to the piece on that side.
-            let (ahead, behind) = if along > 0.0 {
-                (of_part, of_other)
-            } else {
-                (of_other, of_part)
+            HardwareKind::Runner => {
+                let parts = plates::runner(self.hardware, self.fastener, self.joint);
+                parts
+                    .into_iter()
+                    .map(|(with, shell)| self.with(with, shell))
+                    .collect()
+            }
+            HardwareKind::Spline => plates::spline(self.hardware, self.fastener, self.joint)
+                .map(|(shell, reach)| {
+                    let centre = times(plus(from, to), 0.5);
+                    self.between(shell, centre, reach)
+                })
+                .into_iter()
+                .collect(),
+            HardwareKind::Dowel | HardwareKind::LooseTenon => {
+                let centre = times(plus(from, to), 0.5);
+                vec![self.between(self.shape(), centre, run)]
+            }
+            HardwareKind::Insert | HardwareKind::Magnet | HardwareKind::ShelfPin => {
+                vec![self.before_its_mouth(from, run, long)]
+            }
+            HardwareKind::WoodScrew
+            | HardwareKind::PocketScrew
+            | HardwareKind::Nail
+            | HardwareKind::Bolt
+            | HardwareKind::Plug => vec![self.behind_its_head(from, run, long)],
+        }
+    }
+
+    fn shape(&self) -> Shell {
+        shape(self.hardware, self.fastener, self.thinnest)
+    }
+
+    /// Drawn with one of the pieces, where it is fitted.
+    fn with(&self, with: GoesWith, shell: Shell) -> Drawn {
+        let (of_part, of_other) = self.offsets;
+        Drawn {
+            shell,
+            offset: match with {
+                GoesWith::Part => of_part,
+                GoesWith::Other => of_other,
+            },
+            axes: Vec::new(),
+        }
+    }
+
+    /// Into one piece, before the other comes: out of its mouth and a little away.
+    fn before_its_mouth(&self, from: WorldPoint, run: [f64; 3], long: f64) -> Drawn {
+        let (of_part, of_other) = self.offsets;
+        let near = plus(from, times(run, 0.9));
+        let part = self.build.piece(self.joint.part).map(|piece| piece.place);
+        let inside = part.is_some_and(|place| holds(&place, near));
+        let base = if inside { of_part } else { of_other };
+        let axis = times(run, 1.0 / long);
+        let offset = plus(base, times(axis, -(long * 1.6 + self.gap)));
+        Drawn {
+            shell: self.shape(),
+            offset,
+            axes: vec![[plus(plus(from, run), offset), plus(from, base)]],
+        }
+    }
+
+    /// It comes from outside of the piece that its head rests in.
+    fn behind_its_head(&self, from: WorldPoint, run: [f64; 3], long: f64) -> Drawn {
+        let (of_part, of_other) = self.offsets;
+        let near = plus(from, times(run, 0.1));
+        let axis = times(run, 1.0 / long);
+        let places = [self.joint.part, self.joint.to];
+        let places = places.map(|id| self.build.piece(id).map(|piece| piece.place));
+        let [in_part, in_other] = places.map(|place| place.filter(|place| holds(place, near)));
+        let base = if in_part.is_some() { of_part } else { of_other };
+        // Out of the wood altogether: a pocket screw comes a long way at a slant.
+        let out = in_part
+            .or(in_other)
+            .map_or(long, |place| way_out(&place, near, axis) + long * 0.9);
+        let back = times(axis, -(out.min(4.0 * long) + self.gap));
+        let offset = plus(base, back);
+        Drawn {
+            shell: self.shape(),
+            offset,
+            axes: vec![[plus(plus(from, run), offset), plus(from, base)]],
+        }
+    }
+
+    /// In both pieces, which come together along `run`: in the air between them.
+    fn between(&self, shell: Shell, centre: WorldPoint, run: [f64; 3]) -> Drawn {
+        let (of_part, of_other) = self.offsets;
+        let long = dot(run, run).sqrt();
+        let along = dot(minus(of_part, of_other), run) / long;
+        if along.abs() < long * 0.8 {
+            // Both pieces come together sideways: it stands in the piece it comes to.
+            return Drawn {
+                shell,
+                offset: of_other,
+                axes: Vec::new(),
             };
-            Some(Drawn {
-                fastener,
-                hardware,
-                offset: middle,
-                axes: vec![
-                    [end(0.5), plus(centre, ahead)],
-                    [end(-0.5), plus(centre, behind)],
-                ],
-            })
+        }
+        let middle = times(plus(of_part, of_other), 0.5);
+        let end = |part: f64| plus(plus(centre, times(run, part)), middle);
+        // From each of its ends to the piece on that side.
+        let (ahead, behind) = if along > 0.0 {
+            (of_part, of_other)
+        } else {
+            (of_other, of_part)
+        };
+        Drawn {
+            shell,
+            offset: middle,
+            axes: vec![
+                [end(0.5), plus(centre, ahead)],
+                [end(-0.5), plus(centre, behind)],
+            ],
         }
     }
 }
@@ -231,6 +298,7 @@ fn shape(hardware: &Hardware, fastener: &Fastener, thinnest: f64) -> Shell {
                 (long, radius * 0.1),
             ]
         }
+        // Plates have solids of their own.
         HardwareKind::Dowel
         | HardwareKind::Plug
         | HardwareKind::Insert
@@ -286,70 +354,20 @@ fn facets(size: f64) -> u32 {
 /// lie level, its thickness along the third.
 fn tenon(hardware: &Hardware, fastener: &Fastener, thinnest: f64) -> Shell {
     let axis = fastener.driven.axis().index();
-    let least = Length::from_mm_f64(thinnest * 2.0 / 1000.0);
-    let thickness = hardware.thickness.unwrap_or_default().max(least);
-    let width = hardware.width.unwrap_or_default().max(thickness);
-    let mut low = [0_i64; 3];
-    let mut high = [0_i64; 3];
+    let thickness = hardware.thickness.map_or(0.0, length).max(thinnest * 2.0);
+    let width = hardware.width.map_or(0.0, length).max(thickness);
+    let (from, to) = (point(fastener.from), point(fastener.to));
+    let half = times(minus(to, from), 0.5);
     // Across and deep lie level; the width takes the first of them the axis leaves free.
     let wide = if axis == 0 { 1 } else { 0 };
-    for k in 0..3 {
-        let pick = |ends: &[Length; 3]| ends.get(k).copied().unwrap_or_default().nm();
-        let (a, b) = (pick(&fastener.from), pick(&fastener.to));
-        let grown = if k == axis {
-            0
-        } else if k == wide {
-            width.nm() / 2
-        } else {
-            thickness.nm() / 2
-        };
-        if let (Some(low), Some(high)) = (low.get_mut(k), high.get_mut(k)) {
-            *low = a.min(b) - grown;
-            *high = a.max(b) + grown;
+    let thin = 3 - axis - wide;
+    let along = |axis: usize, size: f64| {
+        let mut vector = [0.0; 3];
+        if let Some(slot) = vector.get_mut(axis) {
+            *slot = size / 2.0;
         }
-    }
-    block(low, high)
-}
-
-/// A box between two corners, in nanometres.
-fn block(low: [i64; 3], high: [i64; 3]) -> Shell {
-    let corner = |bits: usize| {
-        let mut corner = low;
-        for (k, part) in corner.iter_mut().enumerate() {
-            if bits >> k & 1 == 1 {
-                *part = high.get(k).copied().unwrap_or_default();
-            }
-        }
-        corner
+        vector
     };
-    let unit = |axis: usize, sign: f64| {
-        let mut normal = [0.0; 3];
-        if let Some(part) = normal.get_mut(axis) {
-            *part = sign;
-        }
-        normal
-    };
-    let mut shell = Shell::default();
-    for axis in 0..3_usize {
-        let (i, j) = (1 << ((axis + 1) % 3), 1 << ((axis + 2) % 3));
-        for (side, sign) in [(0, -1.0), (1 << axis, 1.0)] {
-            shell.faces.push(BodyFace {
-                surface: SurfaceId(0),
-                normal: unit(axis, sign),
-                rings: vec![[0, i, i | j, j].map(|bits| corner(side | bits)).to_vec()],
-            });
-        }
-        for (u, su) in [(0, -1.0), (i, 1.0)] {
-            for (v, sv) in [(0, -1.0), (j, 1.0)] {
-                shell.edges.push(BodyEdge {
-                    joining: Joining::Sharp,
-                    ends: [corner(u | v), corner(u | v | 1 << axis)],
-                    normals: [unit((axis + 1) % 3, su), unit((axis + 2) % 3, sv)],
-                    round: None,
-                    stands: None,
-                });
-            }
-        }
-    }
-    shell
+    let centre = times(plus(from, to), 0.5);
+    slab(centre, [half, along(wide, width), along(thin, thickness)])
 }

@@ -51,17 +51,18 @@ impl FreeRoom {
                 let far = libm::hypot(middle.x - spot.x, middle.y - spot.y);
                 // What makes the figure higher counts for more.
                 let over = middle.y + self.radius - (self.area.y + self.area.height);
-                if best.is_some_and(|(least, _)| far >= least) {
+                let cost = far + 3.0 * over.max(0.0);
+                if best.is_some_and(|(least, _)| cost >= least) || !self.is_free(middle) {
                     continue;
                 }
                 let crossed = self
                     .leaders
                     .iter()
                     .any(|leader| cross(*leader, [spot, middle]));
-                let cost = if crossed { 2_000.0 } else { 0.0 };
-                let cost =
-                    cost + far + 3.0 * over.max(0.0) + 2.5 * self.drawn_between(spot, middle);
-                if best.is_none_or(|(least, _)| cost < least) && self.is_free(middle) {
+                let cost = cost
+                    + if crossed { 2_000.0 } else { 0.0 }
+                    + 2.5 * self.drawn_between(spot, middle);
+                if best.is_none_or(|(least, _)| cost < least) {
                     best = Some((cost, middle));
                 }
             }

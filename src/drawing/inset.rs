@@ -123,6 +123,43 @@ fn enlargement(fonts: &Fonts, lens: Lens, middle: Spot, radius: f64) -> Vec<Mark
     ]
 }
 
+/// An outline and the holes in it.
+type Rings = Vec<Vec<[f64; 2]>>;
+
+/// How a piece of a fill lies to a circle.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Place {
+    Inside,
+    Outside,
+    /// Its outline may cross the circle, or go round it.
+    Across,
+}
+
+/// Most pieces are told from the circle by their corners alone.
+fn place_in(piece: &Rings, [x, y]: [f64; 2], radius: f64) -> Place {
+    let Some(outer) = piece.first() else {
+        return Place::Outside;
+    };
+    let mut bounds = Bounds::NONE;
+    let mut all_inside = true;
+    for [px, py] in outer {
+        bounds.take(*px, *py);
+        // The ring that cuts is a polygon in the circle.
+        all_inside &= libm::hypot(px - x, py - y) < radius * 0.999;
+    }
+    let nearest = [
+        x.clamp(bounds.low[0], bounds.high[0]),
+        y.clamp(bounds.low[1], bounds.high[1]),
+    ];
+    if all_inside {
+        Place::Inside
+    } else if libm::hypot(nearest[0] - x, nearest[1] - y) >= radius {
+        Place::Outside
+    } else {
+        Place::Across
+    }
+}
+
 /// What of a picture lies in a circle.
 fn clipped(picture: &Picture, centre: [f64; 2], radius: f64) -> Picture {
     let lines = picture.lines.iter().filter_map(|line| {
@@ -137,8 +174,15 @@ fn clipped(picture: &Picture, centre: [f64; 2], radius: f64) -> Picture {
         })
         .collect();
     let fills = picture.fills.iter().filter_map(|fill| {
-        let rings: Vec<Vec<[f64; 2]>> = fill.pieces.iter().flatten().cloned().collect();
-        let pieces = rings.overlay(&ring, OverlayRule::Intersect, FillRule::EvenOdd);
+        let pieces: Vec<Rings> = fill
+            .pieces
+            .iter()
+            .flat_map(|piece| match place_in(piece, centre, radius) {
+                Place::Inside => vec![piece.clone()],
+                Place::Outside => Vec::new(),
+                Place::Across => piece.overlay(&ring, OverlayRule::Intersect, FillRule::EvenOdd),
+            })
+            .collect();
         (!pieces.is_empty()).then_some(VisibleFill { pieces, ..*fill })
     });
     let mut bounds = Bounds::NONE;
@@ -174,6 +218,25 @@ pub(super) fn within(
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn pieces_are_told_from_the_circle_by_their_corners() {
+        let square = |x: f64, y: f64, half: f64| {
+            vec![vec![
+                [x - half, y - half],
+                [x + half, y - half],
+                [x + half, y + half],
+                [x - half, y + half],
+            ]]
+        };
+        let place = |piece| place_in(&piece, [0.0, 0.0], 10.0);
+        assert_eq!(place(square(2.0, 1.0, 5.0)), Place::Inside);
+        assert_eq!(place(square(20.0, 0.0, 5.0)), Place::Outside);
+        // Its box reaches into the box of the circle, but not into the circle.
+        assert_eq!(place(square(12.5, 12.5, 5.0)), Place::Outside);
+        assert_eq!(place(square(7.0, 0.0, 5.0)), Place::Across);
+        assert_eq!(place(square(0.0, 0.0, 50.0)), Place::Across);
+    }
 
     #[test]
     fn lines_are_cut_by_the_ring() {

@@ -33,6 +33,7 @@ mod merge;
 mod part;
 mod pens;
 mod picture;
+mod plates;
 mod references;
 mod scene;
 pub mod scenes;

@@ -171,23 +171,31 @@ fn triple(a: [f64; 3], b: [f64; 3], c: [f64; 3]) -> f64 {
     dot([ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx], c)
 }
 
-/// Which edges of round walls meet at the corners of some bodies.
+/// Which edges of round walls meet at the corners of some bodies: corners and edges in order.
 struct Corners {
-    meeting: BTreeMap<(BodyId, Key), Vec<usize>>,
+    meeting: Vec<(BodyId, Key, usize)>,
 }
 
 impl Corners {
     fn of(scene: &Scene, bodies: &BTreeSet<BodyId>) -> Self {
-        let mut meeting: BTreeMap<(BodyId, Key), Vec<usize>> = BTreeMap::new();
+        let mut meeting: Vec<(BodyId, Key, usize)> = Vec::new();
         for (number, edge) in scene.edges.iter().enumerate() {
             if edge.kind == EdgeKind::Smooth && bodies.contains(&edge.body) {
-                for end in edge.ends {
-                    let list = meeting.entry((edge.body, key(end))).or_default();
-                    list.push(number);
-                }
+                meeting.extend(edge.ends.map(|end| (edge.body, key(end), number)));
             }
         }
+        meeting.sort_unstable();
         Self { meeting }
+    }
+
+    /// The edges that meet at a corner.
+    fn at(&self, body: BodyId, corner: Key) -> impl Iterator<Item = usize> {
+        let from = self
+            .meeting
+            .partition_point(|(of, at, _)| (*of, *at) < (body, corner));
+        let rest = self.meeting.get(from..).unwrap_or_default().iter();
+        rest.take_while(move |(of, at, _)| (*of, *at) == (body, corner))
+            .map(|(_, _, edge)| *edge)
     }
 
     /// Moves an edge to an angle, and with it all that continue it over other walls: a bevel, or
@@ -222,9 +230,9 @@ impl Corners {
                     return;
                 }
                 points.entry(key(end)).or_insert(point);
-                for other in self.meeting.get(&(body, key(end))).into_iter().flatten() {
-                    if met.insert(*other) {
-                        open.push((*other, angle));
+                for other in self.at(body, key(end)) {
+                    if met.insert(other) {
+                        open.push((other, angle));
                     }
                 }
             }
@@ -263,7 +271,8 @@ impl Moves {
     fn apply_to_edge(&self, edge: &mut SceneEdge) {
         let seam = edge.kind == EdgeKind::Seam;
         for end in &mut edge.ends {
-            if let Some(moved) = self.of(*end).or_else(|| self.along(*end).filter(|_| seam)) {
+            let along = || seam.then(|| self.along(*end)).flatten();
+            if let Some(moved) = self.of(*end).or_else(along) {
                 *end = moved;
             }
         }

@@ -21,8 +21,9 @@ use super::whole::{body, grade};
 use crate::build::{PlacedId, Step};
 use crate::display::PT_PER_MM;
 
-/// Height that a step's figure may take, in millimetres.
+/// Height that a step's picture may take, in millimetres, and that of its figure with an inset below it.
 const STEP_MM: f64 = 98.0;
+const WITH_INSET_MM: f64 = 118.0;
 /// A step shows all that is there where it is no more than this; of more, the pieces around.
 const MOST_BUILT: usize = 60;
 /// Rings of touching pieces shown around what comes in.
@@ -77,6 +78,7 @@ pub(super) fn stage_step(
             name: format!("step-{}", number + 1),
             ink: None,
             height_mm: studio.frame.height_mm(STEP_MM),
+            with_inset_mm: studio.frame.height_mm(WITH_INSET_MM),
             beside: Beside::References(named(studio, step, &arranged)),
             alternative: told::step(studio, number, step, &arranged.moves),
         }],

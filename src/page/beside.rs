@@ -69,7 +69,7 @@ impl<'d> Setter<'d, '_> {
             let beside = LEGEND + GRID;
             let room = (width - beside - GRID).max(1.0);
             let set = row.iter().map(|(name, text)| {
-                let text = Text::new(text, LEGEND_TEXT);
+                let text = Text::new(text, LEGEND_TEXT, self.document.colours);
                 let lines = text.lines(self.fonts, room);
                 let height = count(lines.len()) * LEGEND_LEADING;
                 (name, text, lines, height)

@@ -235,7 +235,7 @@ impl<'d> Setter<'d, '_> {
             });
             slab.content.push(Placed::Mark(Mark::Fill {
                 path: bar,
-                tone: style::ACCENT,
+                tone: self.document.colours.accent,
             }));
             let moved = lines.into_iter().map(|l| super::flow::moved(l, 0.0, down));
             slab.content.extend(moved);
@@ -258,7 +258,7 @@ impl<'d> Setter<'d, '_> {
             Face::Bold => Hyphens::default(),
             Face::Regular | Face::Italic => self.hyphens,
         };
-        let text = Text::hyphenated(text, style.text, hyphens);
+        let text = Text::hyphenated(text, style.text, self.document.colours, hyphens);
         let width = match style.measure {
             Measure::Reading => column.width.min(reading_width(style.text.size)),
             Measure::Full => column.width,

@@ -50,11 +50,12 @@ impl<'d> Setter<'d, '_> {
     pub(super) fn figure(&mut self, name: &str, tallest: f64, caption: &[Inline], column: Column) {
         // A name without a figure is found by `examine`; its caption still says what is missing.
         let figure = self.document.figures.get(name);
-        let caption = Text::new(caption, CAPTION);
+        let caption = Text::new(caption, CAPTION, self.document.colours);
         let lines = caption.lines(self.fonts, column.width);
         let below: f64 = lines.iter().map(|_| CAPTION_LEADING).sum();
         let gap = if lines.is_empty() { 0.0 } else { GRID / 2.0 };
-        let room = (self.room - below - gap).min(tallest).max(GRID * 4.0);
+        let on_page = (self.room - below - gap).max(GRID * 4.0);
+        let room = on_page.min(tallest).max(GRID * 4.0);
         let mut space = self.flow.space(GRID);
         if let Some(figure) = figure
             && figure.width > 0.0
@@ -63,7 +64,7 @@ impl<'d> Setter<'d, '_> {
             let widest = (column.width / figure.width).min(self.format.natural());
             let mut scale = widest.min(room / figure.height);
             // A little smaller rather than parted from the heading above it.
-            let under_heading = (room - self.flow.tied_height() - space) / figure.height;
+            let under_heading = (on_page - self.flow.tied_height() - space) / figure.height;
             let is_under = self.flow.is_tied();
             if is_under
                 && !figure.to_scale

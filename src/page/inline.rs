@@ -1,6 +1,6 @@
 //! Inline text: from strong, linked and styled stretches to runs, and from lines to marks.
 
-use crate::display::{Area, Face, GlyphRun, Mark, Path, PathPiece, Pen, Spot, Tone};
+use crate::display::{Area, Colours, Face, GlyphRun, Mark, Path, PathPiece, Pen, Spot, Tone};
 use crate::document::tree::{Align, Inline};
 use crate::text::{
     Anchor, Fonts, Hyphens, Line, LinePiece, Run, TextStyle, break_paragraph, measure, shape_line,
@@ -9,7 +9,7 @@ use crate::text::{
 
 use super::Placed;
 use super::structure::{ElementId, Role, Structure};
-use super::style::{ACCENT, SECOND};
+use super::style::SECOND;
 
 /// What is drawn around a run.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -22,12 +22,14 @@ enum Look {
 }
 
 /// A stretch of text ready to be broken into lines.
-#[derive(Debug, Default)]
+#[derive(Debug)]
 pub(super) struct Text {
     runs: Vec<Run>,
     looks: Vec<Look>,
     links: Vec<Option<String>>,
     hyphens: Hyphens,
+    /// The tone of links.
+    accent: Tone,
 }
 
 /// What inlines around a text do to it.
@@ -40,15 +42,23 @@ struct Around<'i> {
 
 impl Text {
     /// The text of `inlines`, plain stretches in `style`.
-    pub(super) fn new(inlines: &[Inline], style: TextStyle) -> Self {
-        Self::hyphenated(inlines, style, Hyphens::default())
+    pub(super) fn new(inlines: &[Inline], style: TextStyle, colours: Colours) -> Self {
+        Self::hyphenated(inlines, style, colours, Hyphens::default())
     }
 
     /// The same with long words that may be divided.
-    pub(super) fn hyphenated(inlines: &[Inline], style: TextStyle, hyphens: Hyphens) -> Self {
+    pub(super) fn hyphenated(
+        inlines: &[Inline],
+        style: TextStyle,
+        colours: Colours,
+        hyphens: Hyphens,
+    ) -> Self {
         let mut text = Self {
+            runs: Vec::new(),
+            looks: Vec::new(),
+            links: Vec::new(),
             hyphens,
-            ..Self::default()
+            accent: colours.accent,
         };
         let around = Around {
             style,
@@ -78,7 +88,7 @@ impl Text {
                 }
                 Inline::Link { target, text } => {
                     let link = Some(target.as_str());
-                    let style = around.style.tone(ACCENT);
+                    let style = around.style.tone(self.accent);
                     self.take(
                         text,
                         Around {
@@ -344,7 +354,7 @@ fn rounded(area: Area) -> Path {
 
 /// The words of inlines, for outlines and contents.
 pub(super) fn plain(inlines: &[Inline]) -> String {
-    let text = Text::new(inlines, super::style::BODY);
+    let text = Text::new(inlines, super::style::BODY, Colours::default());
     let joined: String = text.runs.iter().map(|run| run.text.as_str()).collect();
     joined.replace('\n', " ").trim().to_owned()
 }

@@ -42,7 +42,7 @@ impl<'d> Setter<'d, '_> {
             ("page-scale-advice", quiet),
         ] {
             let text = [Inline::Text(words.word(message, &[]))];
-            let text = Text::new(&text, style);
+            let text = Text::new(&text, style, self.document.colours);
             let width = metric - GRID * 8.0;
             let own = self.flow.structure.add(Role::Paragraph);
             for line in text.lines(self.fonts, width) {

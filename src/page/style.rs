@@ -55,12 +55,6 @@ pub(super) fn below_table(class: &str) -> f64 {
     }
 }
 
-/// The one colour: a muted green-blue, dark enough to print as a sound grey.
-pub(super) const ACCENT: Tone = Tone {
-    red: 0.14,
-    green: 0.37,
-    blue: 0.40,
-};
 /// Text of second rank.
 pub(super) const QUIET: Tone = Tone::grey(0.32);
 /// Figures in the other unit system: told apart, and as easy to read.

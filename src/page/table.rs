@@ -247,7 +247,12 @@ impl<'d> Setter<'d, '_> {
                 },
                 ..*from
             };
-            let text = Text::hyphenated(&cell.text, style(column), self.hyphens);
+            let text = Text::hyphenated(
+                &cell.text,
+                style(column),
+                self.document.colours,
+                self.hyphens,
+            );
             let lines = text.lines(self.fonts, place.width);
             let element = self.flow.structure.add(match is_head {
                 InHead::Yes => Role::HeadCell {
@@ -313,7 +318,8 @@ impl<'d> Setter<'d, '_> {
                     } else {
                         style
                     };
-                    let text = Text::hyphenated(&cell.text, face, self.hyphens);
+                    let text =
+                        Text::hyphenated(&cell.text, face, self.document.colours, self.hyphens);
                     need.narrowest = need.narrowest.max(text.narrowest(self.fonts));
                     need.widest = need.widest.max(text.widest(self.fonts));
                 }

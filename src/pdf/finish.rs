@@ -13,7 +13,7 @@ use rayon::iter::{IntoParallelIterator, ParallelIterator};
 use super::date::Date;
 use super::fonts::{UsedFonts, real};
 use super::tags::Marked;
-use super::{links, metadata, outline, tags};
+use super::{colour, links, metadata, outline, tags};
 use crate::page::Pages;
 use crate::text::Fonts;
 
@@ -31,6 +31,9 @@ pub(super) fn finish(
     date: Option<Date>,
 ) -> Result<Vec<u8>, String> {
     document.version = "1.7".to_owned();
+    // What printpdf puts into every document and this one has its own of goes, while there is little to
+    // search; all that is added after this is referred to.
+    strip(document);
     let ids: Vec<ObjectId> = document.page_iter().collect();
     let resources = used.embed(document, fonts)?;
     let resources = document.add_object(dictionary! { "Font" => resources });
@@ -39,10 +42,12 @@ pub(super) fn finish(
     let structure = tags::add(document, pages, &ids, marked, &links);
     let outline = outline::add(document, pages, &ids);
     let packet = document.add_object(metadata::packet(pages, date));
+    let intents = colour::intents(document);
     let language = metadata::text(metadata::language(pages));
     let catalog = document.catalog_mut().map_err(|fault| fault.to_string())?;
     catalog.set("Lang", language);
     catalog.set("Metadata", packet);
+    catalog.set("OutputIntents", intents);
     catalog.set("StructTreeRoot", structure);
     catalog.set("MarkInfo", dictionary! { "Marked" => true });
     catalog.set(
@@ -60,10 +65,9 @@ pub(super) fn finish(
         catalog.set("PageMode", "UseOutlines");
     }
     information(document, pages, date);
-    document.prune_objects();
-    document.renumber_objects();
     compress(document);
-    identify(document);
+    let unknown = Object::String(UNKNOWN.to_vec(), StringFormat::Hexadecimal);
+    document.trailer.set("ID", vec![unknown.clone(), unknown]);
     let mut bytes = Vec::new();
     // The many small dictionaries of the structure are deflated together.
     let options = SaveOptions::builder()
@@ -75,12 +79,28 @@ pub(super) fn finish(
     document
         .save_with_options(&mut bytes, options)
         .map_err(|fault| fault.to_string())?;
+    identify(&mut bytes);
     Ok(bytes)
 }
 
+/// Leaves of a document its pages alone.
+fn strip(document: &mut Document) {
+    let ids: Vec<ObjectId> = document.page_iter().collect();
+    for id in ids {
+        if let Ok(page) = document.get_dictionary_mut(id) {
+            page.remove(b"Resources");
+            page.remove(b"Contents");
+            page.remove(b"Annots");
+        }
+    }
+    document.trailer.remove(b"Info");
+    document.prune_objects();
+    document.renumber_objects();
+}
+
 /// How hard deflate tries: lopdf's own 9 takes five times as long for drawings, and its files are
-/// smaller by one or two hundredths at most.
-const DEFLATE: u32 = 4;
+/// smaller by a twentieth at most.
+const DEFLATE: u32 = 3;
 /// Objects that are deflated together: a reader inflates all of them to find one.
 const IN_ONE_STREAM: usize = 200;
 
@@ -138,36 +158,27 @@ fn information(document: &mut Document, pages: &Pages<'_>, date: Option<Date>) {
     document.trailer.set("Info", Object::Reference(id));
 }
 
-/// Both halves of the file's identifier from all of its content.
-fn identify(document: &mut Document) {
-    let mut hash = Hash::new();
-    for (id, object) in &document.objects {
-        hash.take(&id.0.to_be_bytes());
-        match object {
-            Object::Stream(stream) => {
-                hash.take(&stream.content);
-                take_dictionary(&mut hash, &stream.dict);
-            }
-            Object::Dictionary(dictionary) => take_dictionary(&mut hash, dictionary),
-            Object::Null
-            | Object::Boolean(_)
-            | Object::Integer(_)
-            | Object::Real(_)
-            | Object::Name(_)
-            | Object::String(..)
-            | Object::Array(_)
-            | Object::Reference(_) => hash.take(format!("{object:?}").as_bytes()),
-        }
-    }
-    let value = hash.value().to_be_bytes().to_vec();
-    let half = Object::String(value, StringFormat::Hexadecimal);
-    document.trailer.set("ID", vec![half.clone(), half]);
-}
+/// Stands in the file for its identifier until that is known.
+const UNKNOWN: [u8; 16] = [0; 16];
 
-fn take_dictionary(hash: &mut Hash, dictionary: &Dictionary) {
-    for (key, value) in dictionary {
-        hash.take(key);
-        hash.take(format!("{value:?}").as_bytes());
+/// Both halves of the file's identifier, from every byte of the file. They stand near its end, in the
+/// dictionary of the last stream, which is not deflated.
+fn identify(bytes: &mut [u8]) {
+    let mut hash = Hash::new();
+    hash.take(bytes);
+    let value = format!("{:032X}", hash.value());
+    let unknown = "0".repeat(2 * UNKNOWN.len());
+    let mut end = bytes.len();
+    for _ in 0..2 {
+        let before = bytes.get(..end).unwrap_or_default();
+        let found = before
+            .windows(unknown.len())
+            .rposition(|window| window == unknown.as_bytes());
+        let Some(at) = found else { return };
+        if let Some(place) = bytes.get_mut(at..at + unknown.len()) {
+            place.copy_from_slice(value.as_bytes());
+        }
+        end = at;
     }
 }
 

@@ -37,7 +37,25 @@ pub(super) fn information(pages: &Pages<'_>, date: Option<Date>) -> Dictionary {
     information
 }
 
-/// The same as an XMP packet (ISO 16684-1), which is never compressed.
+/// That the file keeps to PDF/UA-1 and to PDF/A-2a. PDF/A asks that whatever it does not know itself is
+/// described: the schema of PDF/UA.
+const CLAIMS: &str = "   \
+    <pdfuaid:part>1</pdfuaid:part>\n   \
+    <pdfaid:part>2</pdfaid:part>\n   \
+    <pdfaid:conformance>A</pdfaid:conformance>\n   \
+    <pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType=\"Resource\">\n    \
+    <pdfaSchema:schema>PDF/UA identification</pdfaSchema:schema>\n    \
+    <pdfaSchema:namespaceURI>http://www.aiim.org/pdfua/ns/id/</pdfaSchema:namespaceURI>\n    \
+    <pdfaSchema:prefix>pdfuaid</pdfaSchema:prefix>\n    \
+    <pdfaSchema:property><rdf:Seq><rdf:li rdf:parseType=\"Resource\">\n     \
+    <pdfaProperty:name>part</pdfaProperty:name>\n     \
+    <pdfaProperty:valueType>Integer</pdfaProperty:valueType>\n     \
+    <pdfaProperty:category>internal</pdfaProperty:category>\n     \
+    <pdfaProperty:description>The part of ISO 14289 that the file keeps to</pdfaProperty:description>\n    \
+    </rdf:li></rdf:Seq></pdfaSchema:property>\n   \
+    </rdf:li></rdf:Bag></pdfaExtension:schemas>\n";
+
+/// The same as an XMP packet (ISO 16684-1), which is never compressed, and which standards the file keeps to.
 pub(super) fn packet(pages: &Pages<'_>, date: Option<Date>) -> Stream {
     let title = escaped(&pages.title);
     let language = escaped(language(pages));
@@ -59,8 +77,12 @@ pub(super) fn packet(pages: &Pages<'_>, date: Option<Date>) -> Stream {
          <rdf:RDF xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">\n  \
          <rdf:Description rdf:about=\"\" xmlns:dc=\"http://purl.org/dc/elements/1.1/\" \
          xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\" xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\" \
-         xmlns:pdfuaid=\"http://www.aiim.org/pdfua/ns/id/\">\n   \
-         <pdfuaid:part>1</pdfuaid:part>\n   \
+         xmlns:pdfuaid=\"http://www.aiim.org/pdfua/ns/id/\" \
+         xmlns:pdfaid=\"http://www.aiim.org/pdfa/ns/id/\" \
+         xmlns:pdfaExtension=\"http://www.aiim.org/pdfa/ns/extension/\" \
+         xmlns:pdfaSchema=\"http://www.aiim.org/pdfa/ns/schema#\" \
+         xmlns:pdfaProperty=\"http://www.aiim.org/pdfa/ns/property#\">\n\
+         {CLAIMS}   \
          <dc:format>application/pdf</dc:format>\n   \
          <dc:title><rdf:Alt><rdf:li xml:lang=\"x-default\">{title}</rdf:li></rdf:Alt></dc:title>\n   \
          <dc:language><rdf:Bag><rdf:li>{language}</rdf:li></rdf:Bag></dc:language>\n\

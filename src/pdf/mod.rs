@@ -1,8 +1,8 @@
 //! The PDF: pages as a file that prints the same everywhere.
 //!
 //! In: [`Pages`], the fonts they are set in, the day the plan was revised. Out: the bytes of a
-//! tagged PDF 1.7 with embedded font subsets, links, outline, page labels and metadata; the same pages
-//! give the same bytes. Never: layout, a clock, a disk, references to anything outside.
+//! tagged PDF 1.7 with embedded font subsets, links, outline, page labels and metadata, by the rules of
+//! PDF/UA-1 and PDF/A-2a; the same pages give the same bytes. Never: layout, a clock, a disk, references to anything outside.
 //!
 //! The road inside: `lower.rs` turns marks into printpdf's operators, checking every number;
 //! printpdf writes content streams, page by page and side by side, and the page tree; the other files finish the document with
@@ -11,6 +11,7 @@
 //!
 //! Findings: P007 and P008, pages in `page/findings.rs`.
 
+mod colour;
 mod date;
 mod finish;
 mod fonts;

@@ -74,7 +74,12 @@ pub(super) fn add(
     let kids = kids(elements, marked, links);
     let live = live(elements, &kids);
     let root = document.new_object_id();
-    let objects: Vec<ObjectId> = elements.iter().map(|_| document.new_object_id()).collect();
+    let objects: Vec<Option<ObjectId>> = (0..elements.len())
+        .map(|number| {
+            let is_live = live.contains(&ElementId::numbered(number));
+            is_live.then(|| document.new_object_id())
+        })
+        .collect();
     // Places in figures that lead on: a link of its own each.
     let own_links: Vec<Option<ObjectId>> = links
         .iter()
@@ -98,7 +103,7 @@ pub(super) fn add(
             let parent = if number == 0 {
                 Some(root)
             } else {
-                objects.get(element.parent.number()).copied()
+                objects.get(element.parent.number()).copied().flatten()
             };
             tree.element(id, element, held, parent, areas.get(&id));
         }
@@ -107,7 +112,7 @@ pub(super) fn add(
     let next = ids.len() + links.len();
     let parents = tree.parents(marked);
     let parents = document.add_object(parents);
-    let top = objects.first().copied().unwrap_or(root);
+    let top = objects.first().copied().flatten().unwrap_or(root);
     document.set_object(
         root,
         dictionary! {
@@ -243,14 +248,15 @@ struct Tree<'t> {
     links: &'t [TaggedLink],
     /// Of the links that are in figures.
     own_links: &'t [Option<ObjectId>],
-    objects: &'t [ObjectId],
+    /// Of those elements that are live.
+    objects: &'t [Option<ObjectId>],
     live: &'t BTreeSet<ElementId>,
 }
 
 impl Tree<'_> {
     fn object(&self, id: ElementId) -> Object {
-        let object = self.objects.get(id.number());
-        object.map_or(Object::Null, |object| Object::Reference(*object))
+        let object = self.objects.get(id.number()).copied().flatten();
+        object.map_or(Object::Null, Object::Reference)
     }
 
     fn element(
@@ -261,7 +267,7 @@ impl Tree<'_> {
         parent: Option<ObjectId>,
         area: Option<&[f64; 4]>,
     ) {
-        let Some(object) = self.objects.get(id.number()).copied() else {
+        let Some(object) = self.objects.get(id.number()).copied().flatten() else {
             return;
         };
         let first = held.iter().find_map(|kid| match kid {
@@ -313,13 +319,14 @@ impl Tree<'_> {
     /// Links in figures, an element each.
     fn own_links(&mut self) {
         for (link, own) in self.links.iter().zip(self.own_links) {
-            let (Some(own), Some(figure)) = (own, self.objects.get(link.element.number())) else {
+            let figure = self.objects.get(link.element.number()).copied().flatten();
+            let (Some(own), Some(figure)) = (own, figure) else {
                 continue;
             };
             let made = dictionary! {
                 "Type" => "StructElem",
                 "S" => tag(Role::Link),
-                "P" => *figure,
+                "P" => figure,
                 "K" => vec![annotation(link)],
             };
             self.document.set_object(*own, made);

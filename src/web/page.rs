@@ -134,7 +134,8 @@ impl<'d> Writer<'d> {
         };
         let tones = self.drawn.values().flat_map(|drawn| &drawn.tones).copied();
         let tones: BTreeSet<ToneOf> = tones.chain([SCALE_CHECK]).collect();
-        let style = format!("{STYLE}{}", tones::dark(&tones));
+        let accent = tones::accent(self.document.colours);
+        let style = format!("{STYLE}{accent}{}", tones::dark(&tones));
         let policy = policy::policy(&style, SCRIPT);
         let metas: [&[(&str, &str)]; 6] = [
             &[("charset", "utf-8")],

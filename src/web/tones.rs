@@ -7,6 +7,7 @@
 use std::collections::BTreeSet;
 use std::fmt::Write as _;
 
+use crate::display::{Colours, Tone};
 use crate::drawing::{ToneOf, Toned};
 
 /// The sheet under a drawing on a dark page, from 0 for black to 255; `--sheet` in the style is the same.
@@ -21,6 +22,26 @@ const INK_RANGE: f64 = 150.0;
 const DARKEST_PAPER: u8 = 60;
 /// Lines of this tone and lighter ones keep others apart: they are paper.
 const WHITE_LINE: u8 = 90;
+
+/// A dark page; `--paper` in the style is the same.
+const NIGHT: Tone = Tone::grey(0.106);
+
+/// The accent of a document that has one of its own, by day and by night, as a style.
+pub(super) fn accent(colours: Colours) -> String {
+    if colours == Colours::default() {
+        return String::new();
+    }
+    let [day, night] = [
+        colours.accent.readable_on(Tone::WHITE),
+        colours.accent.readable_on(NIGHT),
+    ];
+    format!(
+        "@media screen {{\n:root {{ --accent: {} }}\n}}\n\
+         @media screen and (prefers-color-scheme: dark) {{\n:root {{ --accent: {} }}\n}}\n",
+        day.hex(),
+        night.hex()
+    )
+}
 
 /// The rules for tones, as a style.
 pub(super) fn dark(tones: &BTreeSet<ToneOf>) -> String {
@@ -73,18 +94,23 @@ mod tests {
         on_dark(ToneOf { thing, level })
     }
 
-    /// Relative luminance and contrast ratio, WCAG 2.2, "Relative luminance" and "Contrast ratio" [from memory].
     fn contrast(one: u8, other: u8) -> f64 {
-        let luminance = |grey: u8| {
-            let part = f64::from(grey) / 255.0;
-            if part <= 0.04045 {
-                part / 12.92
-            } else {
-                libm::pow((part + 0.055) / 1.055, 2.4)
-            }
-        };
-        let (a, b) = (luminance(one), luminance(other));
-        (a.max(b) + 0.05) / (a.min(b) + 0.05)
+        let grey = |level: u8| Tone::grey(f64::from(level) / 255.0);
+        grey(one).contrast(grey(other))
+    }
+
+    #[test]
+    fn an_accent_is_read_by_day_and_by_night() {
+        assert_eq!(accent(Colours::default()), "");
+        let brown = Tone::from_hex("#7a3b12").unwrap();
+        let style = accent(Colours { accent: brown });
+        assert!(
+            style.contains("@media screen {\n:root { --accent: #7a3b12 }"),
+            "{style}"
+        );
+        let night = style.rsplit("--accent: ").next().unwrap();
+        let night = Tone::from_hex(night.split(' ').next().unwrap()).unwrap();
+        assert!(night.contrast(NIGHT) >= 4.5);
     }
 
     #[test]

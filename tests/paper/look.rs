@@ -271,7 +271,7 @@ fn a_figure_gives_way_to_the_text_of_its_step_while_it_can_be_read() {
     };
     let scale = |count| {
         let mut document = plain(vec![step(count)]);
-        let figure = drawing(&fonts, 240.0, 300.0);
+        let figure = drawing(&fonts, 240.0, 360.0);
         document.figures.insert("step".to_owned(), figure);
         let pages = paginate(&document, &fonts, Paper::A4).value;
         let mut placed = pages.pages.iter().flat_map(|page| &page.content);
@@ -282,9 +282,9 @@ fn a_figure_gives_way_to_the_text_of_its_step_while_it_can_be_read() {
         (scale.unwrap(), pages.pages.len())
     };
     let (full, pages) = scale(10);
-    // 105 mm are 297.6 points.
-    assert!((full * 300.0 - 297.6).abs() < 0.1 && pages == 1);
-    let (smaller, pages) = scale(31);
+    // 120 mm are 340.2 points.
+    assert!((full * 360.0 - 340.2).abs() < 0.1 && pages == 1);
+    let (smaller, pages) = scale(29);
     assert!(smaller < full && pages == 1, "{smaller} on {pages} pages");
     // So much text takes a second page, and the figure stays as it was.
     assert_eq!(scale(50), (full, 2));

@@ -1,5 +1,6 @@
 //! Documents as paper: set, paginated, written and read back.
 
+mod archive;
 mod hostile;
 mod look;
 pub(crate) mod sample;

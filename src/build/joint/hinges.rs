@@ -43,6 +43,8 @@ pub(super) fn make(bench: &mut Bench<'_, '_>) {
     let middle = bench.contact.area.map(|area| area.middle());
     let towards = bench.contact.direction;
     let span = bench.join.span;
+    let places = [bench.part.place(), bench.to.place()];
+    let at_high = bench.contact.swings_at_high(&places, short_axis);
     for number in 0..count {
         let at = if count == 1 {
             long.middle()
@@ -64,9 +66,14 @@ pub(super) fn make(bench: &mut Bench<'_, '_>) {
         };
         let mut leaf = bench.contact.area;
         let width = hinge.width.unwrap_or(short.size()).min(short.size());
+        let from = if at_high {
+            short.high - width
+        } else {
+            short.low
+        };
         for (along, stretch) in [
             (axis, Interval::of(length).shifted(at - length.half())),
-            (short_axis, Interval::of(width).shifted(short.low)),
+            (short_axis, Interval::of(width).shifted(from)),
         ] {
             if let Some(slot) = leaf.get_mut(along.index()) {
                 *slot = stretch;

@@ -11,6 +11,7 @@ const MOST_PLACES: f64 = 40.0;
 /// Spots along everything that is drawn on a sheet.
 #[derive(Default)]
 pub(super) struct Ink {
+    /// From the top down.
     spots: Vec<Spot>,
 }
 
@@ -32,6 +33,7 @@ impl Ink {
             let [.., end] = ends;
             at = end;
         }
+        self.spots.sort_by(|a, b| a.y.total_cmp(&b.y));
     }
 
     /// Lines and areas of marks; of texts the line they stand on.
@@ -79,10 +81,12 @@ impl Ink {
     /// How much of it lies in an area.
     pub(super) fn within(&self, area: &Area) -> usize {
         let (right, bottom) = (area.x + area.width, area.y + area.height);
-        let inside = |spot: &&Spot| {
-            spot.x >= area.x && spot.x <= right && spot.y >= area.y && spot.y <= bottom
-        };
-        self.spots.iter().filter(inside).count()
+        let first = self.spots.partition_point(|spot| spot.y < area.y);
+        let level = self.spots.get(first..).unwrap_or_default().iter();
+        level
+            .take_while(|spot| spot.y <= bottom)
+            .filter(|spot| spot.x >= area.x && spot.x <= right)
+            .count()
     }
 }
 
