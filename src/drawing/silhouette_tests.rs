@@ -7,9 +7,9 @@ use super::bodies::add_shell;
 use super::hidden_lines::drawn_lines;
 use super::scene::{BodyId, EdgeKind, Scene, SceneRound};
 use super::silhouettes::{Key, key, with_exact_silhouettes};
-use super::view::{View, dot, minus, plus};
+use super::view::{EDGE_ON, View, dot, minus, plus};
 use crate::geometry::Side;
-use crate::model::{ArrisForm, FeatureShape, PocketScrewHole};
+use crate::model::{ArrisForm, FeatureShape, PocketScrewHole, Slope, SlopeKind};
 use crate::solid::samples::{at, holes, mm, part};
 use crate::solid::{rod, solid};
 
@@ -221,18 +221,26 @@ fn moved_bodies_stay_closed_and_their_faces_plane() {
         let scene = turned(ALONG[4], &screw, 16);
         let moved = with_exact_silhouettes(&scene, &view);
         assert!(matches!(moved, Cow::Owned(_)));
-        let mut sides: BTreeMap<(Key, Key), u32> = BTreeMap::new();
-        for face in &moved.faces {
-            let ring = &face.rings[0];
-            for (a, b) in ring.iter().zip(ring.iter().cycle().skip(1)) {
-                // Corners that have not moved are rounded to whole micrometres.
-                assert!(dot(minus(*a, ring[0]), face.normal).abs() < 3.0);
-                let (a, b) = (key(*a), key(*b));
-                *sides.entry((a.min(b), a.max(b))).or_insert(0) += 1;
-            }
-        }
-        assert!(sides.values().all(|count| *count == 2), "{sides:?}");
+        closed_and_plane(&moved);
     }
+}
+
+fn closed_and_plane(scene: &Scene) {
+    let mut sides: BTreeMap<(Key, Key), u32> = BTreeMap::new();
+    for face in &scene.faces {
+        let ring = &face.rings[0];
+        for (a, b) in ring.iter().zip(ring.iter().cycle().skip(1)) {
+            // Corners that have not moved are rounded to whole micrometres.
+            assert!(dot(minus(*a, ring[0]), face.normal).abs() < 3.0);
+            let (a, b) = (key(*a), key(*b));
+            // A side of less than a micrometre is a corner.
+            if a == b {
+                continue;
+            }
+            *sides.entry((a.min(b), a.max(b))).or_insert(0) += 1;
+        }
+    }
+    assert!(sides.values().all(|count| *count == 2), "{sides:?}");
 }
 
 #[test]
@@ -247,5 +255,126 @@ fn views_along_and_across_the_axis_leave_a_body_as_it_is() {
                 assert!(dot(step, step) < 1.0);
             }
         }
+    }
+}
+
+/// A rail of 200 by 100 by 20 mm with an arris rounded along its length, square at its foot and mitred or
+/// bevelled at its head.
+fn rounded_rail(kind: SlopeKind, deep: Side, run: f64, radius: f64) -> Scene {
+    let size = [200.0, 100.0, 20.0];
+    let part = part("Rail", size)
+        .cut(FeatureShape::Arris {
+            sides: [Side::Face, Side::Near],
+            size: mm(radius),
+            form: ArrisForm::Round,
+        })
+        .cut(FeatureShape::Slope(Slope {
+            kind,
+            side: Side::Head,
+            level: mm(200.0),
+            deep,
+            deep_level: mm(if deep.is_high() {
+                size[deep.axis().index()]
+            } else {
+                0.0
+            }),
+            inset: mm(30.0),
+            run: mm(run),
+        }));
+    let mut scene = Scene::new();
+    add_shell(&mut scene, BodyId(0), &solid(&part, None).fine, [0.0; 3]);
+    scene
+}
+
+/// Directions all round, from a sequence that fills the square evenly: the multiples of two powers of the
+/// plastic number (Roberts, "The unreasonable effectiveness of quasirandom sequences" [from memory]).
+fn all_round(count: u32) -> impl Iterator<Item = [i64; 3]> {
+    (0..count).map(|number| {
+        let [u, v] =
+            [0.754_877_666_2, 0.569_840_290_9].map(|step| (f64::from(number) * step).fract());
+        let (up, turn) = (2.0 * u - 1.0, std::f64::consts::TAU * v);
+        let out = (1.0 - up * up).sqrt();
+        #[expect(clippy::cast_possible_truncation, reason = "thousandths of one")]
+        let whole = |part: f64| (part * 1_000.0).round() as i64;
+        [out * libm::cos(turn), out * libm::sin(turn), up].map(whole)
+    })
+}
+
+#[test]
+fn silhouettes_of_round_overs_are_where_the_line_of_sight_touches_them() {
+    let rails = [
+        (SlopeKind::Mitre, Side::Far, 100.0),
+        (SlopeKind::Mitre, Side::Near, 100.0),
+        (SlopeKind::Bevel, Side::Back, 20.0),
+        (SlopeKind::Bevel, Side::Face, 20.0),
+    ];
+    let (mut found, mut beside_flats) = (0, 0);
+    for ((kind, deep, run), radius) in rails
+        .into_iter()
+        .flat_map(|rail| [(rail, 5.0), (rail, 9.0)])
+    {
+        let scene = rounded_rail(kind, deep, run, radius);
+        let facet = std::f64::consts::FRAC_PI_2 / if radius > 6.0 { 16.0 } else { 8.0 };
+        for direction in all_round(150) {
+            let view = View::from_direction(direction);
+            let [_, _, sight] = view.axes();
+            // The wall looks from the near side (−y) round to the face (+z).
+            let touched = libm::atan2(sight[1], sight[2]);
+            let angle = [
+                touched,
+                touched + std::f64::consts::PI,
+                touched - std::f64::consts::PI,
+            ]
+            .into_iter()
+            .find(|angle| (0.0..std::f64::consts::FRAC_PI_2).contains(angle));
+            let moved = with_exact_silhouettes(&scene, &view);
+            let lines = moved.edges.iter().filter(|edge| {
+                let [a, b] = edge
+                    .normals
+                    .map(|normal| view.towards_eye(normal) > EDGE_ON);
+                edge.kind == EdgeKind::Smooth && a != b
+            });
+            let lines: Vec<_> = lines.collect();
+            let Some(angle) = angle else {
+                assert!(lines.is_empty(), "{direction:?}: {lines:?}");
+                continue;
+            };
+            // Nearly along a flat, rounding decides.
+            if angle.min(std::f64::consts::FRAC_PI_2 - angle) < 0.002 {
+                continue;
+            }
+            let [line] = lines[..] else {
+                panic!("{} lines from {direction:?} at {angle}", lines.len());
+            };
+            let ends = line.ends.map(|end| {
+                let [x, y, _] = view.project(end);
+                [x, y]
+            });
+            let Some(stands) = line.stands else {
+                panic!("nothing to stand on from {direction:?} at {angle}");
+            };
+            for round in stands {
+                let off = off_tangent(&scene.rounds[round as usize], ends, &view);
+                assert!(off < 1.5, "{off} from {direction:?} at {angle}");
+            }
+            found += 1;
+            let beside = angle.min(std::f64::consts::FRAC_PI_2 - angle) < facet / 2.0;
+            beside_flats += u32::from(beside);
+            closed_and_plane(&moved);
+        }
+    }
+    assert!(found > 300 && beside_flats > 10, "{found}, {beside_flats}");
+}
+
+#[test]
+fn the_ends_of_a_round_over_are_arcs() {
+    for (kind, deep, run) in [
+        (SlopeKind::Mitre, Side::Far, 100.0),
+        (SlopeKind::Bevel, Side::Back, 20.0),
+    ] {
+        let scene = rounded_rail(kind, deep, run, 5.0);
+        let rims = scene.edges.iter().filter(|edge| edge.round.is_some());
+        // Eight chords at the foot and eight at the head.
+        assert_eq!(rims.count(), 16);
     }
 }

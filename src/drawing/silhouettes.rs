@@ -11,8 +11,10 @@
 //! half wider for it. Sides of facets do not change, so that normals at edges, of which only the
 //! sign is asked, stay as they are.
 //!
-//! An edge stays where it is if something else holds an end of it: where a wall is cut at a
-//! slant, or where it runs out into a flat.
+//! Where a wall runs out into a flat, the flat holds the first edge. A silhouette between that edge and
+//! the middle of the first facet is found by the facet's other edge, and the facet turns with it.
+//!
+//! An edge stays where it is if something else holds an end of it.
 
 use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
@@ -40,12 +42,20 @@ pub(super) fn with_exact_silhouettes<'s>(scene: &'s Scene, view: &View) -> Cow<'
     let [_, _, sight] = view.axes();
     let mut wanted: BTreeMap<BodyId, Vec<Wanted>> = BTreeMap::new();
     for (number, edge) in scene.edges.iter().enumerate() {
-        if let Some(angle) = touching_angle(scene, edge, view, sight) {
+        if !is_taken_for_silhouette(edge, view) {
+            continue;
+        }
+        let found = match edge.stands {
+            Some(_) => touching_angle(scene, edge, sight).map(|angle| (number, angle, None)),
+            None => beside_flat(scene, edge, sight),
+        };
+        if let Some((number, angle, turns)) = found {
             let run = minus(edge.ends[1], edge.ends[0]);
             wanted.entry(edge.body).or_default().push(Wanted {
                 edge: number,
                 angle,
                 length: dot(run, run),
+                turns,
             });
         }
     }
@@ -59,7 +69,8 @@ pub(super) fn with_exact_silhouettes<'s>(scene: &'s Scene, view: &View) -> Cow<'
         wanted.sort_by(|a, b| b.length.total_cmp(&a.length));
         let moves = moves.entry(body).or_default();
         for one in wanted {
-            corners.turn(scene, body, one.edge, one.angle, moves);
+            let turned = corners.turn(scene, body, one.edge, one.angle, moves);
+            moves.turned.extend(one.turns.filter(|_| turned));
         }
     }
     let mut moved = scene.clone();
@@ -73,6 +84,12 @@ pub(super) fn with_exact_silhouettes<'s>(scene: &'s Scene, view: &View) -> Cow<'
             moves.apply_to_edge(edge);
         }
     }
+    for (body, turned) in moves
+        .iter()
+        .flat_map(|(body, moves)| moves.turned.iter().map(move |turned| (*body, turned)))
+    {
+        turn_facet(scene, &mut moved, body, turned);
+    }
     Cow::Owned(moved)
 }
 
@@ -82,6 +99,16 @@ struct Wanted {
     angle: f64,
     /// The square of its length.
     length: f64,
+    /// The facet between it and a flat, which turns when the edge moves.
+    turns: Option<Turned>,
+}
+
+/// A facet that the move of its farther edge turns towards the eye or away from it: by its normal before,
+/// and an end of the edge that it has in common with a flat.
+#[derive(Clone, Copy)]
+struct Turned {
+    normal: [f64; 3],
+    corner: WorldPoint,
 }
 
 impl SceneRound {
@@ -129,14 +156,8 @@ fn standing<'s>(scene: &'s Scene, edge: &SceneEdge) -> Option<([&'s SceneRound; 
 
 /// The angle at which the line of sight touches the wall nearest to an edge that is taken for
 /// its silhouette; none for other edges and where the edge is there already.
-fn touching_angle(scene: &Scene, edge: &SceneEdge, view: &View, sight: [f64; 3]) -> Option<f64> {
-    if edge.kind != EdgeKind::Smooth || edge.stands.is_none() {
-        return None;
-    }
+fn touching_angle(scene: &Scene, edge: &SceneEdge, sight: [f64; 3]) -> Option<f64> {
     let [before, after] = edge.normals;
-    if (view.towards_eye(before) > EDGE_ON) == (view.towards_eye(after) > EDGE_ON) {
-        return None;
-    }
     let ([low, high], from) = standing(scene, edge)?;
     let turn = libm::acos(dot(before, after).clamp(-1.0, 1.0));
     // There the wall's own two directions, along the round and up the wall, and the line of
@@ -163,6 +184,88 @@ fn touching_angle(scene: &Scene, edge: &SceneEdge, view: &View, sight: [f64; 3])
     };
     let [a, b] = edge.ends;
     (off(low, a) || off(high, b)).then_some(angle)
+}
+
+/// True for an edge between facets, or beside one, where what is seen ends.
+fn is_taken_for_silhouette(edge: &SceneEdge, view: &View) -> bool {
+    let [before, after] = edge.normals;
+    edge.kind == EdgeKind::Smooth
+        && (view.towards_eye(before) > EDGE_ON) != (view.towards_eye(after) > EDGE_ON)
+}
+
+/// For an edge between a flat and a facet of which one is seen: the facet's other edge, and the angle to
+/// which it goes if the line of sight touches the wall between the two. The facet turns with it, so that
+/// the silhouette is there.
+fn beside_flat(
+    scene: &Scene,
+    edge: &SceneEdge,
+    sight: [f64; 3],
+) -> Option<(usize, f64, Option<Turned>)> {
+    let [start, end] = edge.ends;
+    let mut others = scene.edges.iter().enumerate();
+    others.find_map(|(number, other)| {
+        if other.body != edge.body || other.kind != EdgeKind::Smooth || other.stands.is_none() {
+            return None;
+        }
+        let facet = edge
+            .normals
+            .into_iter()
+            .find(|own| other.normals.contains(own))?;
+        let ([low, high], from) = standing(scene, other)?;
+        // The flat's edge stands on the same rounds, at the angle where the wall begins.
+        let held = low.angle(start).or_else(|| low.angle(end))?;
+        high.angle(end).or_else(|| high.angle(start))?;
+        let angle = touching_angle(scene, other, sight)?;
+        let (way, gone) = (turn_between(held, from), turn_between(held, angle));
+        let between = gone * way > 0.0 && gone.abs() < way.abs();
+        let turned = Turned {
+            normal: facet,
+            corner: start,
+        };
+        between.then_some((number, angle, Some(turned)))
+    })
+}
+
+/// From one angle to another the shorter way round.
+fn turn_between(from: f64, to: f64) -> f64 {
+    let (sine, cosine) = libm::sincos(to - from);
+    libm::atan2(sine, cosine)
+}
+
+/// Gives the edges around a facet that has turned the normal that it has now.
+fn turn_facet(before: &Scene, after: &mut Scene, body: BodyId, turned: &Turned) {
+    let has_corner = |face: &SceneFace| {
+        face.body == body
+            && face.normal == turned.normal
+            && face
+                .rings
+                .iter()
+                .flatten()
+                .any(|point| key(*point) == key(turned.corner))
+    };
+    let Some(number) = before.faces.iter().position(has_corner) else {
+        return;
+    };
+    let (Some(old), Some(new)) = (before.faces.get(number), after.faces.get(number)) else {
+        return;
+    };
+    let corners: BTreeSet<Key> = old
+        .rings
+        .iter()
+        .flatten()
+        .map(|point| key(*point))
+        .collect();
+    let normal = new.normal;
+    for (was, edge) in before.edges.iter().zip(&mut after.edges) {
+        let around = was.body == body && was.ends.iter().all(|end| corners.contains(&key(*end)));
+        if around {
+            for own in &mut edge.normals {
+                if *own == turned.normal {
+                    *own = normal;
+                }
+            }
+        }
+    }
 }
 
 /// The volume that three vectors span.
@@ -199,14 +302,14 @@ impl Corners {
     }
 
     /// Moves an edge to an angle, and with it all that continue it over other walls: a bevel, or
-    /// the next layer. Nothing where one of them cannot follow.
-    fn turn(&self, scene: &Scene, body: BodyId, first: usize, to: f64, moves: &mut Moves) {
+    /// the next layer. Nothing, and false, where one of them cannot follow.
+    fn turn(&self, scene: &Scene, body: BodyId, first: usize, to: f64, moves: &mut Moves) -> bool {
         let start = scene
             .edges
             .get(first)
             .and_then(|edge| standing(scene, edge));
         let Some((_, start)) = start else {
-            return;
+            return false;
         };
         let mut points: BTreeMap<Key, WorldPoint> = BTreeMap::new();
         let mut lines = Vec::new();
@@ -214,20 +317,20 @@ impl Corners {
         let mut met = BTreeSet::from([first]);
         while let Some((number, angle)) = open.pop() {
             let Some(edge) = scene.edges.get(number) else {
-                return;
+                return false;
             };
             let Some((rounds, from)) = standing(scene, edge) else {
-                return;
+                return false;
             };
             // One angle does for all where rounds begin alike, as those of neighbours do.
             if libm::cos(from - start) < 0.999_9 {
-                return;
+                return false;
             }
             let ends = rounds.map(|round| round.at(angle));
             lines.push((edge.ends, ends));
             for (end, point) in edge.ends.into_iter().zip(ends) {
                 if moves.points.contains_key(&key(end)) {
-                    return;
+                    return false;
                 }
                 points.entry(key(end)).or_insert(point);
                 for other in self.at(body, key(end)) {
@@ -239,6 +342,7 @@ impl Corners {
         }
         moves.points.append(&mut points);
         moves.lines.append(&mut lines);
+        true
     }
 }
 
@@ -248,6 +352,8 @@ struct Moves {
     points: BTreeMap<Key, WorldPoint>,
     /// Edges as they were and as they are.
     lines: Vec<([WorldPoint; 2], [WorldPoint; 2])>,
+    /// Facets that look elsewhere now.
+    turned: Vec<Turned>,
 }
 
 impl Moves {

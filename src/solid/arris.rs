@@ -6,14 +6,16 @@
 use std::f64::consts::{FRAC_PI_2, PI, SQRT_2};
 
 use super::cut::{Plane, cut};
+use super::cut_rounds::Cylinder;
 use super::flat_measures;
 use super::layers::Cutter;
 use super::measures::Measures;
 use super::stack::{Stack, level_of, outward};
 use super::types::{Shell, SurfaceId};
+use super::vectors::scaled;
 use crate::build::Part;
 use crate::geometry::{Circle, Interval, PlanePoint, Region, Side};
-use crate::model::{ArrisForm, FeatureShape};
+use crate::model::{ArrisForm, Feature, FeatureShape};
 use crate::units::Length;
 
 /// Surfaces of arrises are numbered from here.
@@ -86,6 +88,49 @@ fn has_straight_side(side: Side, size: Length, stack: &Stack) -> bool {
     })
 }
 
+/// True for an arris that does not stand square to the layers, along a straight edge.
+fn is_cut_by_planes(sides: [Side; 2], size: Length, stack: &Stack) -> bool {
+    let [a, b] = sides;
+    let straight = |side: Side| stack.caps(side) || has_straight_side(side, size, stack);
+    a.axis() != b.axis()
+        && in_order(sides, stack).is_none()
+        && size.is_positive()
+        && straight(a)
+        && straight(b)
+}
+
+/// The walls of the round-overs that planes have cut.
+pub(super) fn round_overs(part: &Part, stack: &Stack) -> Vec<Cylinder> {
+    let wall = |feature: &Feature| {
+        let FeatureShape::Arris {
+            sides,
+            size,
+            form: ArrisForm::Round,
+        } = &feature.shape
+        else {
+            return None;
+        };
+        if !is_cut_by_planes(*sides, *size, stack) {
+            return None;
+        }
+        let mut centre = [0.0; 3];
+        for side in *sides {
+            let level = level_of(&stack.extent, side);
+            let inner = if side.is_high() {
+                level - *size
+            } else {
+                level + *size
+            };
+            if let Some(slot) = centre.get_mut(side.axis().index()) {
+                *slot = inner.mm() * 1e6;
+            }
+        }
+        let radii = sides.map(|side| scaled(outward(side), size.mm() * 1e6));
+        Some(Cylinder { centre, radii })
+    };
+    part.features.iter().filter_map(wall).collect()
+}
+
 /// Breaks every arris that does not stand square to the layers.
 pub(super) fn break_arrises(
     part: &Part,
@@ -97,14 +142,10 @@ pub(super) fn break_arrises(
         let FeatureShape::Arris { sides, size, form } = &feature.shape else {
             continue;
         };
+        if !is_cut_by_planes(*sides, *size, stack) {
+            continue;
+        }
         let [a, b] = *sides;
-        if a.axis() == b.axis() || in_order(*sides, stack).is_some() || !size.is_positive() {
-            continue;
-        }
-        let straight = |side: Side| stack.caps(side) || has_straight_side(side, *size, stack);
-        if !straight(a) || !straight(b) {
-            continue;
-        }
         let surface = SurfaceId(number);
         let before = flat_measures::of(shell);
         let planes = planes(*sides, *size, *form, &stack.extent);

@@ -3,6 +3,7 @@
 use super::arris;
 use super::bores;
 use super::cone::{self, Cone};
+use super::cut_rounds::{Cylinder, find_rounds};
 use super::measures::Measures;
 use super::plane_faces::join_strips;
 use super::pocket_hole;
@@ -10,11 +11,12 @@ use super::slope;
 use super::spline_slot;
 use super::stack::{Stack, extent_along, other_axes, sunk};
 use super::tenon;
-use super::types::Shell;
+use super::types::{Round, Shell};
+use super::vectors::floats;
 use super::walls;
 use crate::build::Part;
 use crate::geometry::{Circle, Interval, PartAxis, PlanePoint, Region, Side};
-use crate::model::{FeatureShape, Holes, MaterialForm, Pocket};
+use crate::model::{Feature, FeatureShape, Holes, MaterialForm, Pocket};
 use crate::units::Length;
 
 /// How much of a part is shaped.
@@ -39,6 +41,9 @@ impl Detail {
 
 /// Holes up to this diameter are small: in a view of a whole piece of furniture they are dots.
 const SMALL: Length = Length::from_mm(13);
+
+/// No more round walls than this are looked at where planes cut a part.
+const MOST_WALLS: usize = 200;
 
 /// Something taken out of a stretch of the stack.
 pub(super) struct Cutter {
@@ -92,7 +97,35 @@ pub(super) fn shell(part: &Part, stack: &Stack, detail: Detail) -> (Shell, Measu
     arris::break_arrises(part, stack, &mut shell, &mut measures);
     slope::cut_slopes(part, &mut shell, &mut measures);
     spline_slot::carve_slots(part, &mut shell, &mut measures);
+    find_rounds(&mut shell, &cut_walls(part, stack, &layers));
     (shell, measures)
+}
+
+/// The round walls that planes may have cut; none where no plane has.
+fn cut_walls(part: &Part, stack: &Stack, layers: &[Layer]) -> Vec<Cylinder> {
+    let mut walls = arris::round_overs(part, stack);
+    let slopes = |feature: &Feature| matches!(feature.shape, FeatureShape::Slope(_));
+    if walls.is_empty() && !part.features.iter().any(slopes) {
+        return walls;
+    }
+    let mut circles: Vec<Circle> = Vec::new();
+    for edge in layers.iter().flat_map(|layer| layer.region.edges()) {
+        if let Some(circle) = edge.circle
+            && !circles.contains(&circle)
+            && circles.len() < MOST_WALLS
+        {
+            circles.push(circle);
+        }
+    }
+    let whole = stack.reach(stack.axis);
+    walls.extend(circles.into_iter().map(|circle| {
+        let round = Round::of(circle, stack.plane, whole.low);
+        Cylinder {
+            centre: floats(&round.centre),
+            radii: round.radii,
+        }
+    }));
+    walls
 }
 
 /// The layers that a part's features leave, but for slopes and broken arrises.

@@ -13,6 +13,7 @@ mod checks;
 mod cone;
 mod crossing_bores;
 mod cut;
+mod cut_rounds;
 #[cfg(test)]
 mod end_tests;
 pub mod findings;

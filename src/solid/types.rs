@@ -98,12 +98,18 @@ impl Shell {
         plane: [PartAxis; 2],
         level: Length,
     ) -> Option<u32> {
-        let circle = circle?;
+        self.round(Round::of(circle?, plane, level))
+    }
+}
+
+impl Round {
+    /// A circle in a plane of two axes at a level along the third.
+    pub(super) fn of(circle: Circle, plane: [PartAxis; 2], level: Length) -> Self {
         let radius = circle.radius.mm() * 1e6;
-        self.round(Round {
+        Self {
             centre: place(plane, circle.centre, level),
             radii: [[radius, 0.0], [0.0, radius]].map(|radii| place_vector(plane, radii)),
-        })
+        }
     }
 }
 
