@@ -173,9 +173,13 @@ fn touching_angle(scene: &Scene, edge: &SceneEdge, sight: [f64; 3]) -> Option<f6
         if slope == 0.0 {
             return None;
         }
-        angle -= off / slope;
+        let step = off / slope;
+        angle -= step;
         if (angle - from).abs() > turn {
             return None;
+        }
+        if step.abs() < 1e-12 {
+            break;
         }
     }
     let off = |round: &SceneRound, end: WorldPoint| {

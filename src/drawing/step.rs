@@ -23,7 +23,7 @@ use crate::display::PT_PER_MM;
 
 /// Height that a step's picture may take, in millimetres, and that of its figure with an inset below it.
 const STEP_MM: f64 = 98.0;
-const WITH_INSET_MM: f64 = 118.0;
+const WITH_INSET_MM: f64 = 110.0;
 /// A step shows all that is there where it is no more than this; of more, the pieces around.
 const MOST_BUILT: usize = 60;
 /// Rings of touching pieces shown around what comes in.

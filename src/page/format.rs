@@ -37,7 +37,7 @@ pub(super) struct Format {
 }
 
 /// How high the figure of a step may be on a sheet of A4 or Letter.
-const STEP: f64 = 120.0 * PT_PER_MM;
+const STEP: f64 = 112.0 * PT_PER_MM;
 /// Type on large sheets, which hang on a wall or lie across a bench.
 const LARGE_SHEET: f64 = 1.25;
 /// Part of a phone's page that the figure of a step may take.

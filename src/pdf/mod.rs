@@ -22,7 +22,7 @@ mod outline;
 mod tags;
 
 use printpdf::{Mm, Op, PdfDocument, PdfPage, PdfSaveOptions};
-use rayon::iter::{IntoParallelIterator, ParallelIterator};
+use rayon::iter::{IntoParallelIterator, ParallelExtend, ParallelIterator};
 
 use crate::finding::{Finding, Outcome};
 use crate::page::Pages;
@@ -36,23 +36,28 @@ pub use date::Date;
 pub fn write(pages: &Pages<'_>, fonts: &Fonts, date: Option<Date>) -> Outcome<Vec<u8>> {
     let mut outcome = Outcome::clean(Vec::new());
     let mut used = fonts::UsedFonts::default();
-    let mut sheets = Vec::with_capacity(pages.pages.len());
+    let mut contents = Vec::with_capacity(pages.pages.len());
     let mut marked = Vec::with_capacity(pages.pages.len());
-    for (i, page) in pages.pages.iter().enumerate() {
-        let lowered = lower::lower(page, &pages.structure, fonts, &mut used);
-        if lowered.left_out > 0 {
-            let (count, number) = (lowered.left_out, i + 1);
-            let message =
-                format!("{count} marks of page {number} have coordinates that are no numbers");
-            let finding = Finding::new(&NOT_A_NUMBER, Span::default(), message);
-            outcome.findings.push(finding);
+    let mut number = 0;
+    for some in pages.pages.chunks(AT_ONCE) {
+        let mut sheets = Vec::with_capacity(AT_ONCE);
+        for page in some {
+            number += 1;
+            let lowered = lower::lower(page, &pages.structure, fonts, &mut used);
+            if lowered.left_out > 0 {
+                let count = lowered.left_out;
+                let message =
+                    format!("{count} marks of page {number} have coordinates that are no numbers");
+                let finding = Finding::new(&NOT_A_NUMBER, Span::default(), message);
+                outcome.findings.push(finding);
+            }
+            sheets.push(lowered.ops);
+            marked.push(lowered.marked);
         }
-        sheets.push(lowered.ops);
-        marked.push(lowered.marked);
+        // Content is the long part, and no page knows of another.
+        contents.par_extend(sheets.into_par_iter().map(content));
     }
-    let mut finished = document_of(vec![Vec::new(); sheets.len()]);
-    // Content is the long part, and no page knows of another.
-    let contents: Vec<Vec<u8>> = sheets.into_par_iter().map(content).collect();
+    let mut finished = document_of(vec![Vec::new(); contents.len()]);
     let made = finish::finish(&mut finished, contents, &marked, pages, fonts, &used, date);
     match made {
         Ok(bytes) => outcome.value = bytes,
@@ -63,6 +68,9 @@ pub fn write(pages: &Pages<'_>, fonts: &Fonts, date: Option<Date>) -> Outcome<Ve
     }
     outcome
 }
+
+/// Pages that are operators at a time: a page's are many times as long as what is written of them.
+const AT_ONCE: usize = 8;
 
 /// A document of pages, as printpdf writes it; their sizes are set when it is finished.
 fn document_of(pages: Vec<Vec<Op>>) -> lopdf::Document {
