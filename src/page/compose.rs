@@ -102,7 +102,14 @@ struct Composer<'c, 'd> {
     number: usize,
     content: Vec<Placed<'d>>,
     destinations: &'c mut BTreeMap<String, (usize, f64)>,
-    numbers: &'c mut Vec<(usize, PageNumber)>,
+    numbers: &'c mut Vec<NumberAt>,
+}
+
+/// A page number to be filled in: on which page, behind how much of its content.
+struct NumberAt {
+    page: usize,
+    behind: usize,
+    number: PageNumber,
 }
 
 impl<'d> Composer<'_, 'd> {
@@ -142,8 +149,11 @@ impl<'d> Composer<'_, 'd> {
         }
         for number in slab.numbers {
             let at = number.at.shifted(dx, dy);
-            self.numbers
-                .push((self.number, PageNumber { at, ..number }));
+            self.numbers.push(NumberAt {
+                page: self.number,
+                behind: self.content.len(),
+                number: PageNumber { at, ..number },
+            });
         }
     }
 
@@ -187,15 +197,23 @@ fn fill_numbers(
     pages: &mut [PageList<'_>],
     fonts: &Fonts,
     destinations: &BTreeMap<String, (usize, f64)>,
-    numbers: &[(usize, PageNumber)],
+    numbers: &[NumberAt],
 ) {
-    for (page, number) in numbers {
+    // From the last to the first, so that places before stay what they are; each is read out where it stands.
+    for NumberAt {
+        page,
+        behind,
+        number,
+    } in numbers.iter().rev()
+    {
         let found = destinations.get(&number.target);
         if let (Some((target, _)), Some(page)) = (found, pages.get_mut(*page)) {
             let text = (target + 1).to_string();
             let mark = text_mark(fonts, &number.style, Anchor::End, number.at, &text);
             let element = number.element;
-            page.content.push(Placed::Content { element, mark });
+            let place = (*behind).min(page.content.len());
+            page.content
+                .insert(place, Placed::Content { element, mark });
         }
     }
 }

@@ -276,6 +276,15 @@ impl<'d> Flow<'d> {
         }
     }
 
+    /// Raises the cost of the break before one slab.
+    pub(super) fn keep_at(&mut self, slab: usize, cost: BreakCost) {
+        if let Some(slab) = self.slabs.get_mut(slab)
+            && slab.cost != BreakCost::Forced
+        {
+            slab.cost = slab.cost.max(cost);
+        }
+    }
+
     /// Makes the slabs from `first` on at least `height` high, what is in them in the middle; how
     /// high they then are.
     pub(super) fn pad_from(&mut self, first: usize, height: f64) -> f64 {

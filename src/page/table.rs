@@ -72,6 +72,7 @@ impl<'d> Setter<'d, '_> {
         }
         let room = self.room - head.map_or(0.0, |head| self.head_height(head));
         let groups = table.groups.len();
+        let mut rows = Vec::new();
         for (number, group) in table.groups.iter().enumerate() {
             let group_first = self.flow.slabs.len();
             self.flow.structure.open(Role::Rows);
@@ -82,10 +83,15 @@ impl<'d> Setter<'d, '_> {
                     closing,
                     room,
                 };
+                rows.push(self.flow.slabs.len());
                 self.row(row, table, &places, extent, style);
             }
             self.flow.structure.close();
             self.flow.keep_from(group_first, room, BreakCost::InGroup);
+        }
+        // No row stands alone at the foot of a page or at the head of the next.
+        for beside_end in [rows.get(1), rows.last()].into_iter().flatten() {
+            self.flow.keep_at(*beside_end, BreakCost::Kept);
         }
         self.flow.structure.close();
         if self.flow.height_from(first) <= self.room * SMALL {

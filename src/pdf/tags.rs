@@ -323,12 +323,17 @@ impl Tree<'_> {
             let (Some(own), Some(figure)) = (own, figure) else {
                 continue;
             };
-            let made = dictionary! {
+            let mut made = dictionary! {
                 "Type" => "StructElem",
                 "S" => tag(Role::Link),
                 "P" => figure,
                 "K" => vec![annotation(link)],
             };
+            // It has no words of its own: it says where it leads.
+            let told = self.document.get_dictionary(link.annotation);
+            if let Ok(told) = told.and_then(|annotation| annotation.get(b"Contents")) {
+                made.set("Alt", told.clone());
+            }
             self.document.set_object(*own, made);
         }
     }
