@@ -1,7 +1,8 @@
 //! A look of one's own: `--templates FOLDER` with templates, words, fonts and colours.
 
 use std::fs;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
+use std::process::Output;
 
 use lopdf::content::Content;
 use lopdf::{Document, Object};
@@ -17,6 +18,12 @@ fn project(name: &str) -> [PathBuf; 2] {
     let look = project.join("look");
     fs::create_dir_all(&look).unwrap();
     [project, look]
+}
+
+/// Builds the project's plan in a look.
+fn set_in(place: &Path, look: &Path, outputs: &[&str]) -> Output {
+    let build = ["build", "plan.wright", "--templates", text(look)];
+    leafwright(place, &[&build, outputs].concat())
 }
 
 /// The tones that a file fills and strokes with, each once, as red, green and blue in hundredths.
@@ -50,19 +57,7 @@ fn a_plan_is_set_in_the_accent_that_was_asked_for() {
     let shipped = tones(&fs::read(place.join("plain.pdf")).unwrap());
     assert_eq!(shipped, [[14, 37, 40]]);
     fs::write(look.join("colours.toml"), "accent = \"#7a3b12\"\n").unwrap();
-    let own = leafwright(
-        &place,
-        &[
-            "build",
-            "plan.wright",
-            "--templates",
-            text(&look),
-            "-o",
-            "own.pdf",
-            "--html",
-            "web",
-        ],
-    );
+    let own = set_in(&place, &look, &["-o", "own.pdf", "--html", "web"]);
     assert!(own.status.success(), "{}", stderr(&own));
     // 0x7a, 0x3b and 0x12 of 0xff.
     assert_eq!(
@@ -86,17 +81,7 @@ fn what_is_no_colour_and_what_is_hard_to_read_is_told_at_its_place() {
     ] {
         fs::write(look.join("colours.toml"), colours).unwrap();
         let _ = fs::remove_file(place.join("plan.pdf"));
-        let run = leafwright(
-            &place,
-            &[
-                "build",
-                "plan.wright",
-                "--templates",
-                text(&look),
-                "-o",
-                "plan.pdf",
-            ],
-        );
+        let run = set_in(&place, &look, &["-o", "plan.pdf"]);
         let all = format!("{}{}", stdout(&run), stderr(&run));
         assert!(all.contains(code) && all.contains(told), "{all}");
         assert!(all.contains("colours.toml"), "{all}");

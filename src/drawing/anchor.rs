@@ -23,15 +23,12 @@ pub(super) fn anchor<'f>(fills: impl Iterator<Item = &'f VisibleFill>) -> Option
         if room > 0.0 && area <= std::f64::consts::PI * room * room {
             break;
         }
-        let mut bounds = Bounds::NONE;
-        for [x, y] in piece.iter().flatten() {
-            bounds.take(*x, *y);
-        }
+        let bounds = Bounds::around(piece.iter().flatten());
         let [width, height] = bounds.size();
         if width.min(height) / 2.0 <= room {
             continue;
         }
-        let found = innermost(piece);
+        let found = innermost(piece, bounds);
         if found.1 > room {
             best = Some(found);
         }
@@ -44,12 +41,8 @@ const STEPS: u8 = 10;
 const ROUNDS: u8 = 5;
 
 /// The pole of inaccessibility: the point farthest inside of a polygon with holes.
-fn innermost(rings: &[Vec<[f64; 2]>]) -> ([f64; 2], f64) {
+fn innermost(rings: &[Vec<[f64; 2]>], bounds: Bounds) -> ([f64; 2], f64) {
     let edges = edges_of(rings);
-    let mut bounds = Bounds::NONE;
-    for [x, y] in rings.iter().flatten() {
-        bounds.take(*x, *y);
-    }
     let mut best = (
         [
             (bounds.low[0] + bounds.high[0]) / 2.0,
@@ -131,9 +124,11 @@ mod tests {
     #[test]
     fn the_dot_keeps_off_holes() {
         let square = |low: f64, high: f64| vec![[low, low], [high, low], [high, high], [low, high]];
-        let plain = innermost(&[square(0.0, 100.0)]);
+        let found =
+            |rings: &[Vec<[f64; 2]>]| innermost(rings, Bounds::around(rings.iter().flatten()));
+        let plain = found(&[square(0.0, 100.0)]);
         assert!((plain.1 - 50.0).abs() < 1.0);
-        let holed = innermost(&[square(0.0, 100.0), square(20.0, 80.0)]);
+        let holed = found(&[square(0.0, 100.0), square(20.0, 80.0)]);
         // In a corner of the frame: as far from both outer sides as from the hole's corner.
         assert!(holed.1 > 10.0 && holed.1 < 12.0, "{holed:?}");
     }

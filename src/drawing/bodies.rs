@@ -30,6 +30,11 @@ pub(super) fn length(length: Length) -> f64 {
     micrometres(length.nm())
 }
 
+/// Micrometres as a length of the world.
+pub(super) fn of_micrometres(micrometres: f64) -> Length {
+    Length::from_mm_f64(micrometres / 1000.0)
+}
+
 /// How a part's frame lies in the world, for each world axis.
 struct Lie([Along; 3]);
 

@@ -179,11 +179,7 @@ impl Shot {
 
     /// For each piece that `named` names, the place where its leader ends and how far that is
     /// from the edge of what is seen.
-    fn anchors(
-        &self,
-        picture: &Picture,
-        named: &BTreeMap<PlacedId, Naming>,
-    ) -> BTreeMap<BodyId, ([f64; 2], f64)> {
+    fn anchors(&self, picture: &Picture, named: &BTreeMap<PlacedId, Naming>) -> Anchors {
         let mut fills: BTreeMap<BodyId, Vec<&VisibleFill>> = BTreeMap::new();
         for fill in &picture.fills {
             let piece = self.staging.pieces.get(&fill.body);
@@ -197,6 +193,9 @@ impl Shot {
             .collect()
     }
 }
+
+/// Where leaders end in the visible parts of bodies, and how far that is from the edge.
+type Anchors = BTreeMap<BodyId, ([f64; 2], f64)>;
 
 /// What stands beside a picture.
 pub(super) enum Beside {
@@ -217,13 +216,17 @@ fn referenced_figure(
     picture: &Picture,
     named: &BTreeMap<PlacedId, Naming>,
 ) -> Figure {
-    let figure = figure_of_height(studio, shot, print, picture, named, print.height_mm);
+    // What is looked for in the picture is found once.
+    let anchors = shot.anchors(picture, named);
+    let of_height =
+        |height_mm| figure_of_height(studio, shot, print, picture, (named, &anchors), height_mm);
+    let figure = of_height(print.height_mm);
     let over_mm = figure.height / PT_PER_MM - print.with_inset_mm;
     if shot.detail.is_none() || over_mm <= 0.0 {
         return figure;
     }
     let lower_mm = (print.height_mm - over_mm).max(print.height_mm / 2.0);
-    figure_of_height(studio, shot, print, picture, named, lower_mm)
+    of_height(lower_mm)
 }
 
 /// The same with the picture as high as `height_mm` at most.
@@ -232,7 +235,7 @@ fn figure_of_height(
     shot: &Shot,
     print: &Print,
     picture: &Picture,
-    named: &BTreeMap<PlacedId, Naming>,
+    (named, anchors): (&BTreeMap<PlacedId, Naming>, &Anchors),
     height_mm: f64,
 ) -> Figure {
     let columns = if named.is_empty() {
@@ -247,13 +250,7 @@ fn figure_of_height(
     );
     let sheet = Sheet::new(&picture.bounds, scale, Spot::default());
     let mut drawn = shot.marks(print, picture, &sheet);
-    let references = references(
-        studio,
-        &shot.staging,
-        &shot.anchors(picture, named),
-        &sheet,
-        named,
-    );
+    let references = references(studio, &shot.staging, anchors, &sheet, named);
     let area = area_of(&picture.bounds, &sheet);
     let references = lay_references(studio.fonts, &references, area, &studio.frame);
     let beside = columns / 2.0 * PT_PER_MM;
@@ -281,7 +278,7 @@ fn figure_of_height(
 fn references(
     studio: &Studio<'_>,
     staging: &Staging,
-    anchors: &BTreeMap<BodyId, ([f64; 2], f64)>,
+    anchors: &Anchors,
     sheet: &Sheet,
     named: &BTreeMap<PlacedId, Naming>,
 ) -> Vec<Reference> {

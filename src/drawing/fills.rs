@@ -242,8 +242,7 @@ fn piece_around(piece: &Rings, bounds: &Bounds) -> Rings {
     piece
         .iter()
         .filter_map(|ring| {
-            let mut own = Bounds::NONE;
-            ring.iter().for_each(|[x, y]| own.take(*x, *y));
+            let own = Bounds::around(ring);
             let near = own.overlaps(bounds);
             near.then(|| ring_around(ring.clone(), &own, bounds))
         })

@@ -3,12 +3,13 @@
 
 use std::collections::BTreeMap;
 
-use super::bodies::{add_shell, length};
+use super::bodies::{add_shell, length, of_micrometres};
 use super::explode::Move;
-use super::plates::{self, GoesWith, slab};
+use super::plates::{self, GoesWith, along, slab};
 use super::scene::{BodyId, Scene};
 use super::view::{WorldPoint, dot, minus, plus, times};
 use crate::build::{Build, Fastener, Hardware, HardwareKind, Joint, PlacedId};
+use crate::geometry::Interval;
 use crate::solid::{Shell, rod};
 use crate::units::Length;
 
@@ -91,38 +92,29 @@ impl Fitting<'_> {
         if long <= 0.0 {
             return Vec::new();
         }
+        let centre = times(plus(from, to), 0.5);
         match self.hardware.kind {
             HardwareKind::Goods | HardwareKind::EdgeBand | HardwareKind::WallFixing => Vec::new(),
             HardwareKind::Hinge => {
-                let pieces = [self.joint.part, self.joint.to];
-                let [Some(part), Some(other)] =
-                    pieces.map(|id| self.build.piece(id).map(|piece| piece.place))
-                else {
+                let [Some(part), Some(other)] = self.places() else {
                     return Vec::new();
                 };
                 let places = [part, other];
-                let parts = plates::hinge(&places, self.hardware, self.fastener, self.joint);
-                parts
-                    .into_iter()
-                    .map(|(with, shell)| self.with(with, shell))
-                    .collect()
+                self.with(plates::hinge(
+                    &places,
+                    self.hardware,
+                    self.fastener,
+                    self.joint,
+                ))
             }
             HardwareKind::Runner => {
-                let parts = plates::runner(self.hardware, self.fastener, self.joint);
-                parts
-                    .into_iter()
-                    .map(|(with, shell)| self.with(with, shell))
-                    .collect()
+                self.with(plates::runner(self.hardware, self.fastener, self.joint))
             }
             HardwareKind::Spline => plates::spline(self.hardware, self.fastener, self.joint)
-                .map(|(shell, reach)| {
-                    let centre = times(plus(from, to), 0.5);
-                    self.between(shell, centre, reach)
-                })
+                .map(|(shell, reach)| self.between(shell, centre, reach))
                 .into_iter()
                 .collect(),
             HardwareKind::Dowel | HardwareKind::LooseTenon => {
-                let centre = times(plus(from, to), 0.5);
                 vec![self.between(self.shape(), centre, run)]
             }
             HardwareKind::Insert | HardwareKind::Magnet | HardwareKind::ShelfPin => {
@@ -140,24 +132,30 @@ impl Fitting<'_> {
         shape(self.hardware, self.fastener, self.thinnest)
     }
 
-    /// Drawn with one of the pieces, where it is fitted.
-    fn with(&self, with: GoesWith, shell: Shell) -> Drawn {
+    /// Where the piece that comes and the one it comes to are.
+    fn places(&self) -> [Option<[Interval; 3]>; 2] {
+        [self.joint.part, self.joint.to].map(|id| self.build.piece(id).map(|piece| piece.place))
+    }
+
+    /// Bodies drawn each with the piece that it is fitted to.
+    fn with(&self, bodies: impl IntoIterator<Item = (GoesWith, Shell)>) -> Vec<Drawn> {
         let (of_part, of_other) = self.offsets;
-        Drawn {
+        let drawn = |(with, shell)| Drawn {
             shell,
             offset: match with {
                 GoesWith::Part => of_part,
                 GoesWith::Other => of_other,
             },
             axes: Vec::new(),
-        }
+        };
+        bodies.into_iter().map(drawn).collect()
     }
 
     /// Into one piece, before the other comes: out of its mouth and a little away.
     fn before_its_mouth(&self, from: WorldPoint, run: [f64; 3], long: f64) -> Drawn {
         let (of_part, of_other) = self.offsets;
         let near = plus(from, times(run, 0.9));
-        let part = self.build.piece(self.joint.part).map(|piece| piece.place);
+        let [part, _] = self.places();
         let inside = part.is_some_and(|place| holds(&place, near));
         let base = if inside { of_part } else { of_other };
         let axis = times(run, 1.0 / long);
@@ -174,9 +172,9 @@ impl Fitting<'_> {
         let (of_part, of_other) = self.offsets;
         let near = plus(from, times(run, 0.1));
         let axis = times(run, 1.0 / long);
-        let places = [self.joint.part, self.joint.to];
-        let places = places.map(|id| self.build.piece(id).map(|piece| piece.place));
-        let [in_part, in_other] = places.map(|place| place.filter(|place| holds(place, near)));
+        let [in_part, in_other] = self
+            .places()
+            .map(|place| place.filter(|place| holds(place, near)));
         let base = if in_part.is_some() { of_part } else { of_other };
         // Out of the wood altogether: a pocket screw comes a long way at a slant.
         let out = in_part
@@ -223,7 +221,7 @@ impl Fitting<'_> {
     }
 }
 
-fn holds(place: &[crate::geometry::Interval; 3], point: WorldPoint) -> bool {
+fn holds(place: &[Interval; 3], point: WorldPoint) -> bool {
     place
         .iter()
         .zip(point)
@@ -231,7 +229,7 @@ fn holds(place: &[crate::geometry::Interval; 3], point: WorldPoint) -> bool {
 }
 
 /// How far back along an axis a point leaves a box.
-fn way_out(place: &[crate::geometry::Interval; 3], point: WorldPoint, axis: [f64; 3]) -> f64 {
+fn way_out(place: &[Interval; 3], point: WorldPoint, axis: [f64; 3]) -> f64 {
     let sides = place.iter().zip(point.into_iter().zip(axis));
     sides
         .filter(|(_, (_, part))| part.abs() > 1e-9)
@@ -267,7 +265,6 @@ pub(super) fn room_for_dowels(build: &Build, joints: &[usize]) -> BTreeMap<Place
 
 /// The solid of a fastener in its place.
 fn shape(hardware: &Hardware, fastener: &Fastener, thinnest: f64) -> Shell {
-    let mm = |micrometres: f64| Length::from_mm_f64(micrometres / 1000.0);
     let run = minus(point(fastener.to), point(fastener.from));
     let long = dot(run, run).sqrt();
     let diameter = hardware.diameter.map_or(long / 8.0, length);
@@ -326,7 +323,7 @@ fn shape(hardware: &Hardware, fastener: &Fastener, thinnest: f64) -> Shell {
         .fold(0.0, f64::max);
     let profile: Vec<(Length, Length)> = profile
         .into_iter()
-        .map(|(along, radius)| (mm(along), mm(radius)))
+        .map(|(along, radius)| (of_micrometres(along), of_micrometres(radius)))
         .collect();
     rod(
         fastener.from,
@@ -361,13 +358,9 @@ fn tenon(hardware: &Hardware, fastener: &Fastener, thinnest: f64) -> Shell {
     // Across and deep lie level; the width takes the first of them the axis leaves free.
     let wide = if axis == 0 { 1 } else { 0 };
     let thin = 3 - axis - wide;
-    let along = |axis: usize, size: f64| {
-        let mut vector = [0.0; 3];
-        if let Some(slot) = vector.get_mut(axis) {
-            *slot = size / 2.0;
-        }
-        vector
-    };
     let centre = times(plus(from, to), 0.5);
-    slab(centre, [half, along(wide, width), along(thin, thickness)])
+    slab(
+        centre,
+        [half, along(wide, width / 2.0), along(thin, thickness / 2.0)],
+    )
 }

@@ -18,6 +18,15 @@ impl Bounds {
         high: [f64::NEG_INFINITY; 2],
     };
 
+    /// Around points.
+    pub(super) fn around<'p>(points: impl IntoIterator<Item = &'p [f64; 2]>) -> Self {
+        let mut bounds = Self::NONE;
+        for [x, y] in points {
+            bounds.take(*x, *y);
+        }
+        bounds
+    }
+
     /// Grown to hold a point.
     pub(super) fn take(&mut self, x: f64, y: f64) {
         self.low = [self.low[0].min(x), self.low[1].min(y)];

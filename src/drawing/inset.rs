@@ -140,18 +140,14 @@ fn place_in(piece: &Rings, [x, y]: [f64; 2], radius: f64) -> Place {
     let Some(outer) = piece.first() else {
         return Place::Outside;
     };
-    let mut bounds = Bounds::NONE;
-    let mut all_inside = true;
-    for [px, py] in outer {
-        bounds.take(*px, *py);
-        // The ring that cuts is a polygon in the circle.
-        all_inside &= libm::hypot(px - x, py - y) < radius * 0.999;
-    }
+    let bounds = Bounds::around(outer);
+    // The ring that cuts is a polygon in the circle.
+    let is_inside = |[px, py]: &[f64; 2]| libm::hypot(px - x, py - y) < radius * 0.999;
     let nearest = [
         x.clamp(bounds.low[0], bounds.high[0]),
         y.clamp(bounds.low[1], bounds.high[1]),
     ];
-    if all_inside {
+    if outer.iter().all(is_inside) {
         Place::Inside
     } else if libm::hypot(nearest[0] - x, nearest[1] - y) >= radius {
         Place::Outside

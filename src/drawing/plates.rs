@@ -3,12 +3,11 @@
 //! Half of a runner and one leaf of a hinge go with each piece; a spline stands in the air between them, as
 //! dowels do.
 
-use super::bodies::length;
-use super::view::{WorldPoint, dot, minus, plus, times};
+use super::bodies::{length, of_micrometres};
+use super::view::{WorldPoint, cross, dot, minus, plus, times};
 use crate::build::{Fastener, Hardware, Joint};
 use crate::geometry::{Axis, Interval};
 use crate::solid::{BodyEdge, BodyFace, Joining, Shell, SurfaceId, rod};
-use crate::units::Length;
 
 /// Height of a runner, in micrometres, where there is room for it: what those with balls commonly have.
 /// Common practice, no source.
@@ -33,10 +32,9 @@ pub(super) enum GoesWith {
 
 /// The plane that two pieces have in common, in micrometres of the world.
 struct Between {
-    /// From the first piece to the second.
-    towards: WorldPoint,
-    /// Which axis that is.
+    /// The axis from the first piece to the second, and which way it goes.
     axis: usize,
+    sign: f64,
     /// The face of the first piece and that of the second, along it.
     faces: [f64; 2],
     /// Lowest and highest corner of what touches.
@@ -54,8 +52,8 @@ impl Between {
         };
         let near = length(contact.position);
         Self {
-            towards: along(axis, sign),
             axis,
+            sign,
             faces: [near, near + sign * length(contact.gap)],
             area: [
                 contact.area.map(|reach| length(reach.low)),
@@ -74,16 +72,13 @@ fn part(point: WorldPoint, axis: usize) -> f64 {
     point.get(axis).copied().unwrap_or_default()
 }
 
-fn along(axis: usize, size: f64) -> WorldPoint {
+/// A vector along one axis.
+pub(super) fn along(axis: usize, size: f64) -> WorldPoint {
     let mut vector = [0.0; 3];
     if let Some(slot) = vector.get_mut(axis) {
         *slot = size;
     }
     vector
-}
-
-fn world(point: [Length; 3]) -> WorldPoint {
-    point.map(length)
 }
 
 /// The axis that is neither.
@@ -98,7 +93,7 @@ pub(super) fn runner(
     joint: &Joint,
 ) -> [(GoesWith, Shell); 2] {
     let between = Between::of(joint);
-    let (from, to) = (world(fastener.from), world(fastener.to));
+    let (from, to) = (fastener.from.map(length), fastener.to.map(length));
     let run = times(minus(to, from), 0.5);
     let lies = axis_of(run);
     let across = third(lies, between.axis);
@@ -124,7 +119,7 @@ pub(super) fn runner(
             ],
         )
     };
-    let sign = dot(between.towards, [1.0; 3]);
+    let sign = between.sign;
     [
         (GoesWith::Part, half(near, sign)),
         (GoesWith::Other, half(far, -sign)),
@@ -142,7 +137,7 @@ pub(super) fn hinge(
     joint: &Joint,
 ) -> [(GoesWith, Shell); 3] {
     let between = Between::of(joint);
-    let (from, to) = (world(fastener.from), world(fastener.to));
+    let (from, to) = (fastener.from.map(length), fastener.to.map(length));
     let run = times(minus(to, from), 0.5);
     let across = third(axis_of(run), between.axis);
     let wide = hardware.width.map_or(f64::INFINITY, length);
@@ -159,7 +154,7 @@ pub(super) fn hinge(
         let ahead = along(between.axis, between_at - part(centre, between.axis));
         plus(centre, plus(sideways, ahead))
     };
-    let sign = dot(between.towards, [1.0; 3]);
+    let sign = between.sign;
     let leaf = |face: f64, out: f64| {
         // A leaf lies on its face, or as deep in it as it was let in.
         let middle = placed(edge + inward * wide / 2.0, face + out * thick / 2.0);
@@ -173,12 +168,9 @@ pub(super) fn hinge(
     let [near, far] = between.faces;
     let radius = thick * KNUCKLE / 2.0;
     let pin = placed(edge - inward * radius, (near + far) / 2.0);
-    let nm = |point: WorldPoint| point.map(|um| Length::from_mm_f64(um / 1000.0));
-    let ends = [minus(pin, run), plus(pin, run)].map(nm);
+    let [foot, head] = [minus(pin, run), plus(pin, run)].map(|end| end.map(of_micrometres));
     let long = 2.0 * dot(run, run).sqrt();
-    let mm = |um: f64| Length::from_mm_f64(um / 1000.0);
-    let profile = [(mm(0.0), mm(radius)), (mm(long), mm(radius))];
-    let [foot, head] = ends;
+    let profile = [0.0, long].map(|at| (of_micrometres(at), of_micrometres(radius)));
     [
         (GoesWith::Part, leaf(near, sign)),
         (GoesWith::Other, leaf(far, -sign)),
@@ -193,12 +185,12 @@ pub(super) fn spline(
     joint: &Joint,
 ) -> Option<(Shell, WorldPoint)> {
     let between = Between::of(joint);
-    let (from, to) = (world(fastener.from), world(fastener.to));
+    let (from, to) = (fastener.from.map(length), fastener.to.map(length));
     let run = minus(to, from);
     let corner = fastener.driven.axis().index();
     let wide = hardware.width.map(length)?;
     let thick = hardware.thickness.map(length)?;
-    let lies_along = axis_of(run) == corner && is_along(run, corner);
+    let lies_along = is_along(run, corner);
     let (up, second) = if lies_along {
         // A third up the slant from its inner edge: what is missing to that edge is a third of it.
         let out = third(corner, between.axis);
@@ -215,19 +207,16 @@ pub(super) fn spline(
         (run, along(corner, 1.0))
     };
     let across = unit(cross(up, second))?;
-    let halves = if lies_along {
-        [
-            times(run, 0.49),
-            times(unit(up)?, thick / 2.0),
-            times(across, wide / 2.0),
-        ]
+    let thin = if lies_along {
+        unit(up)?
     } else {
-        [
-            times(run, 0.49),
-            along(corner, thick / 2.0),
-            times(across, wide / 2.0),
-        ]
+        along(corner, 1.0)
     };
+    let halves = [
+        times(run, 0.49),
+        times(thin, thick / 2.0),
+        times(across, wide / 2.0),
+    ];
     let centre = times(plus(from, to), 0.5);
     Some((slab(centre, halves), times(across, wide)))
 }
@@ -249,10 +238,6 @@ fn unit(vector: WorldPoint) -> Option<WorldPoint> {
     (long > 0.0).then(|| times(vector, 1.0 / long))
 }
 
-fn cross([ax, ay, az]: WorldPoint, [bx, by, bz]: WorldPoint) -> WorldPoint {
-    [ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx]
-}
-
 /// A block about a centre, reaching by three half sides that are square to each other, in micrometres.
 pub(super) fn slab(centre: WorldPoint, halves: [WorldPoint; 3]) -> Shell {
     let corner = |bits: usize| {
@@ -261,7 +246,7 @@ pub(super) fn slab(centre: WorldPoint, halves: [WorldPoint; 3]) -> Shell {
             let sign = if bits >> k & 1 == 1 { 1.0 } else { -1.0 };
             corner = plus(corner, times(*half, sign));
         }
-        corner.map(|um| Length::from_mm_f64(um / 1000.0).nm())
+        corner.map(|part| of_micrometres(part).nm())
     };
     let normals = halves.map(|half| unit(half).unwrap_or_default());
     let normal = |axis: usize, sign: f64| {
@@ -299,7 +284,7 @@ mod tests {
     use crate::build::{Contact, HardwareId, HardwareKind, JointKind, PlacedId};
     use crate::geometry::Direction;
     use crate::source::Span;
-    use crate::units::Area;
+    use crate::units::{Area, Length};
 
     fn mm(mm: i64) -> Length {
         Length::from_mm(mm)

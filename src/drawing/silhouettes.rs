@@ -20,7 +20,7 @@ use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::scene::{BodyId, EdgeKind, Scene, SceneEdge, SceneFace, SceneRound};
-use super::view::{EDGE_ON, View, WorldPoint, dot, minus, plus, times};
+use super::view::{EDGE_ON, View, WorldPoint, cross, dot, minus, plus, times};
 
 /// An end of an edge this far from its round, in micrometres, is not on it: more than the
 /// rounding of its corners.
@@ -41,23 +41,27 @@ pub(super) fn key(point: WorldPoint) -> Key {
 pub(super) fn with_exact_silhouettes<'s>(scene: &'s Scene, view: &View) -> Cow<'s, Scene> {
     let [_, _, sight] = view.axes();
     let mut wanted: BTreeMap<BodyId, Vec<Wanted>> = BTreeMap::new();
-    for (number, edge) in scene.edges.iter().enumerate() {
-        if !is_taken_for_silhouette(edge, view) {
-            continue;
+    let mut first = 0;
+    for own in scene.edges.chunk_by(|a, b| a.body == b.body) {
+        for (number, edge) in (first..).zip(own) {
+            if !is_taken_for_silhouette(edge, view) {
+                continue;
+            }
+            let found = match edge.stands {
+                Some(_) => touching_angle(scene, edge, sight).map(|angle| (number, angle, None)),
+                None => beside_flat(scene, (first, own), edge, sight),
+            };
+            if let Some((number, angle, turns)) = found {
+                let run = minus(edge.ends[1], edge.ends[0]);
+                wanted.entry(edge.body).or_default().push(Wanted {
+                    edge: number,
+                    angle,
+                    length: dot(run, run),
+                    turns,
+                });
+            }
         }
-        let found = match edge.stands {
-            Some(_) => touching_angle(scene, edge, sight).map(|angle| (number, angle, None)),
-            None => beside_flat(scene, edge, sight),
-        };
-        if let Some((number, angle, turns)) = found {
-            let run = minus(edge.ends[1], edge.ends[0]);
-            wanted.entry(edge.body).or_default().push(Wanted {
-                edge: number,
-                angle,
-                length: dot(run, run),
-                turns,
-            });
-        }
+        first += own.len();
     }
     if wanted.is_empty() {
         return Cow::Borrowed(scene);
@@ -199,16 +203,16 @@ fn is_taken_for_silhouette(edge: &SceneEdge, view: &View) -> bool {
 
 /// For an edge between a flat and a facet of which one is seen: the facet's other edge, and the angle to
 /// which it goes if the line of sight touches the wall between the two. The facet turns with it, so that
-/// the silhouette is there.
+/// the silhouette is there. The edges of the body are those from number `first` on.
 fn beside_flat(
     scene: &Scene,
+    (first, own): (usize, &[SceneEdge]),
     edge: &SceneEdge,
     sight: [f64; 3],
 ) -> Option<(usize, f64, Option<Turned>)> {
     let [start, end] = edge.ends;
-    let mut others = scene.edges.iter().enumerate();
-    others.find_map(|(number, other)| {
-        if other.body != edge.body || other.kind != EdgeKind::Smooth || other.stands.is_none() {
+    (first..).zip(own).find_map(|(number, other)| {
+        if other.kind != EdgeKind::Smooth || other.stands.is_none() {
             return None;
         }
         let facet = edge
@@ -274,8 +278,7 @@ fn turn_facet(before: &Scene, after: &mut Scene, body: BodyId, turned: &Turned) 
 
 /// The volume that three vectors span.
 fn triple(a: [f64; 3], b: [f64; 3], c: [f64; 3]) -> f64 {
-    let ([ax, ay, az], [bx, by, bz]) = (a, b);
-    dot([ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx], c)
+    dot(cross(a, b), c)
 }
 
 /// Which edges of round walls meet at the corners of some bodies: corners and edges in order.
@@ -409,11 +412,7 @@ fn normal_of(face: &SceneFace) -> [f64; 3] {
     let start = ring.first().copied().unwrap_or_default();
     let mut sum = [0.0; 3];
     for (a, b) in ring.iter().zip(ring.iter().cycle().skip(1)) {
-        let ([ax, ay, az], [bx, by, bz]) = (minus(*a, start), minus(*b, start));
-        sum = plus(
-            sum,
-            [ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx],
-        );
+        sum = plus(sum, cross(minus(*a, start), minus(*b, start)));
     }
     let side = dot(sum, face.normal);
     let length = dot(sum, sum).sqrt();

@@ -145,7 +145,7 @@ impl SvgInPage {
         let _ = write!(
             self.marks,
             "<path class=\"{class}\" fill=\"none\" stroke=\"{}\" stroke-width=\"{}\"",
-            colour(pen.tone),
+            pen.tone.hex(),
             number(pen.width)
         );
         if !pen.dashes.is_empty() {
@@ -164,14 +164,14 @@ impl SvgInPage {
         let _ = writeln!(
             self.marks,
             "<path class=\"{class}\" fill=\"{}\" fill-rule=\"evenodd\" d=\"{}\"/>",
-            colour(tone),
+            tone.hex(),
             data(path)
         );
     }
 
     fn sealed(&mut self, path: &Path, tone: Tone, width: f64) {
         let class = self.class(Toned::SealedArea, tone);
-        let colour = colour(tone);
+        let colour = tone.hex();
         let _ = writeln!(
             self.marks,
             "<path class=\"{class}\" fill=\"{colour}\" fill-rule=\"evenodd\" stroke=\"{colour}\" \
@@ -193,7 +193,7 @@ impl SvgInPage {
             "<text class=\"{class}\" y=\"{}\" font-size=\"{}\"{face} fill=\"{}\"",
             number(run.origin.y),
             number(run.size),
-            colour(run.tone),
+            run.tone.hex(),
         );
         let stretches = stretches(run);
         if let [whole] = stretches.as_slice() {
@@ -419,24 +419,6 @@ fn in_points(hundredths: i64) -> String {
         (tenths, 0) => format!("{sign}{whole}.{tenths}"),
         (tenths, last) => format!("{sign}{whole}.{tenths}{last}"),
     }
-}
-
-fn colour(tone: Tone) -> String {
-    let part = |value: f64| {
-        #[expect(
-            clippy::cast_possible_truncation,
-            clippy::cast_sign_loss,
-            reason = "between 0 and 255"
-        )]
-        let whole = (value.clamp(0.0, 1.0) * 255.0).round() as u8;
-        whole
-    };
-    format!(
-        "#{:02x}{:02x}{:02x}",
-        part(tone.red),
-        part(tone.green),
-        part(tone.blue)
-    )
 }
 
 /// Text with the characters that XML gives a meaning to written out, and without those it does not allow.

@@ -124,6 +124,12 @@ pub(super) fn dot(a: [f64; 3], b: [f64; 3]) -> f64 {
     ax * bx + ay * by + az * bz
 }
 
+/// The vector square to two others, as long as the area they span.
+pub(super) fn cross(a: [f64; 3], b: [f64; 3]) -> [f64; 3] {
+    let ([ax, ay, az], [bx, by, bz]) = (a, b);
+    [ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx]
+}
+
 /// The vector from `a` to `b`.
 pub(super) fn minus(b: [f64; 3], a: [f64; 3]) -> [f64; 3] {
     let ([ax, ay, az], [bx, by, bz]) = (a, b);

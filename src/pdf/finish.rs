@@ -88,9 +88,15 @@ fn strip(document: &mut Document) {
     let ids: Vec<ObjectId> = document.page_iter().collect();
     for id in ids {
         if let Ok(page) = document.get_dictionary_mut(id) {
-            page.remove(b"Resources");
-            page.remove(b"Contents");
-            page.remove(b"Annots");
+            for own in [
+                &b"Resources"[..],
+                b"Contents",
+                b"Annots",
+                b"TrimBox",
+                b"CropBox",
+            ] {
+                page.remove(own);
+            }
         }
     }
     document.trailer.remove(b"Info");
@@ -147,8 +153,6 @@ fn sheets(
             sheet.set("MediaBox", size.map(real).to_vec());
             sheet.set("Resources", resources);
             sheet.set("Contents", content);
-            sheet.remove(b"TrimBox");
-            sheet.remove(b"CropBox");
         }
     }
 }

@@ -32,12 +32,10 @@ pub(super) fn add(document: &mut Document, pages: &Pages<'_>, ids: &[ObjectId]) 
                 Some(Object::Reference(link))
             })
             .collect();
-        if let Ok(page) = document.get_dictionary_mut(*id) {
-            if links.is_empty() {
-                page.remove(b"Annots");
-            } else {
-                page.set("Annots", links);
-            }
+        if !links.is_empty()
+            && let Ok(page) = document.get_dictionary_mut(*id)
+        {
+            page.set("Annots", links);
         }
     }
     tagged

@@ -22,6 +22,12 @@ fn print(document: &Document, fonts: &Fonts, paper: Paper) -> (Vec<u8>, Findings
     (written.value, findings)
 }
 
+/// What a stream of a PDF holds.
+fn inflated(stream: &lopdf::Stream) -> Vec<u8> {
+    let inflated = stream.decompressed_content();
+    inflated.unwrap_or_else(|_| stream.content.clone())
+}
+
 fn codes(findings: &Findings) -> Vec<&'static str> {
     findings.iter().map(|finding| finding.page.code).collect()
 }

@@ -9,7 +9,7 @@ use leafwright::text::Fonts;
 use lopdf::content::Content;
 use lopdf::{Dictionary, Object, ObjectId};
 
-use super::{sample, sample_pdf};
+use super::{inflated, sample, sample_pdf};
 
 fn tagged() -> lopdf::Document {
     lopdf::Document::load_mem(&sample_pdf(Paper::A4)).unwrap()
@@ -150,10 +150,7 @@ fn maps(file: &lopdf::Document, page: ObjectId) -> BTreeMap<Vec<u8>, BTreeMap<u1
     let map = |font: &Dictionary| {
         let stream = font.get(b"ToUnicode").unwrap().as_reference().unwrap();
         let stream = file.get_object(stream).unwrap().as_stream().unwrap();
-        let text = stream
-            .decompressed_content()
-            .unwrap_or(stream.content.clone());
-        let text = String::from_utf8(text).unwrap();
+        let text = String::from_utf8(inflated(stream)).unwrap();
         let pairs = text.lines().filter_map(|line| {
             let (code, units) = line
                 .strip_prefix('<')?

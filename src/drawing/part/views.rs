@@ -1,6 +1,6 @@
 //! Which sides of a part are shown, and where each view stands on the sheet.
 
-use super::super::view::{View, WorldPoint};
+use super::super::view::{View, WorldPoint, cross};
 use crate::build::{Part, Projection};
 use crate::geometry::{PartAxis, Side};
 use crate::model::{Feature, FeatureShape};
@@ -121,10 +121,6 @@ pub(super) fn outward(side: Side) -> WorldPoint {
         *part = if side.is_high() { 1.0 } else { -1.0 };
     }
     vector
-}
-
-fn cross([ax, ay, az]: WorldPoint, [bx, by, bz]: WorldPoint) -> WorldPoint {
-    [ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx]
 }
 
 #[cfg(test)]
