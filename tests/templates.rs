@@ -101,16 +101,24 @@ fn pages(path: &Path) -> Vec<Page> {
         .collect()
 }
 
-/// Every subpath that is stroked. The streams hold no transformation: a coordinate is a place on paper.
+/// Every subpath that is stroked. The streams hold one transformation, before anything else: it
+/// says how large the unit of all that follows is.
 fn strokes(content: &Content) -> Vec<Stroke> {
     let (mut strokes, mut width) = (Vec::new(), 0.0);
     let mut subpaths: Vec<Vec<Piece>> = Vec::new();
     let (mut start, mut at): (Spot, Spot) = Default::default();
-    for operation in &content.operations {
-        assert_ne!(operation.operator, "cm", "a transformation");
-        let number = |i: usize| f64::from(operation.operands[i].as_float().unwrap()) * MM;
+    let (first, rest) = content.operations.split_first().unwrap();
+    assert_eq!(first.operator, "cm");
+    let matrix: Vec<f32> = first
+        .operands
+        .iter()
+        .map(|it| it.as_float().unwrap())
+        .collect();
+    assert_eq!(matrix, [0.01, 0.0, 0.0, 0.01, 0.0, 0.0]);
+    for operation in rest {
+        assert_ne!(operation.operator, "cm", "a second transformation");
+        let number = |i: usize| f64::from(operation.operands[i].as_float().unwrap()) * 0.01 * MM;
         let spot = |i: usize| [number(i), number(i + 1)];
-        assert_ne!(operation.operator, "cm");
         match operation.operator.as_str() {
             "w" => width = number(0),
             "m" => {

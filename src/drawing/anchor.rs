@@ -1,7 +1,8 @@
 //! Where a leader touches what it names: as far inside of its visible part as can be.
 
-use super::fills::{VisibleFill, area};
+use super::fills::VisibleFill;
 use super::grid::Bounds;
+use super::rings::area;
 
 /// The place of a leader's dot in the visible part of a body, and how far it is from the edge,
 /// in micrometres of the view; none where nothing is seen.
@@ -80,8 +81,17 @@ pub(super) fn distance_inside(rings: &[Vec<[f64; 2]>], point: [f64; 2]) -> f64 {
     distance_beyond(&edges_of(rings), point, f64::NEG_INFINITY)
 }
 
-/// A side of a ring: where it begins, how it runs, and the square of its length turned over.
-type Side = [f64; 5];
+/// A side of a ring.
+struct Side {
+    /// Where it begins.
+    start: [f64; 2],
+    /// How high it ends: two sides that meet have one height there, to the last bit.
+    end_y: f64,
+    /// How it runs.
+    run: [f64; 2],
+    /// The square of its length turned over.
+    turned: f64,
+}
 
 fn edges_of(rings: &[Vec<[f64; 2]>]) -> Vec<Side> {
     rings
@@ -90,8 +100,12 @@ fn edges_of(rings: &[Vec<[f64; 2]>]) -> Vec<Side> {
         .map(|(a, b)| {
             let (dx, dy) = (b[0] - a[0], b[1] - a[1]);
             let square = dx * dx + dy * dy;
-            let turned = if square > 0.0 { 1.0 / square } else { 0.0 };
-            [a[0], a[1], dx, dy, turned]
+            Side {
+                start: *a,
+                end_y: b[1],
+                run: [dx, dy],
+                turned: if square > 0.0 { 1.0 / square } else { 0.0 },
+            }
         })
         .collect()
 }
@@ -101,12 +115,13 @@ fn distance_beyond(edges: &[Side], [x, y]: [f64; 2], least: f64) -> f64 {
     let enough = if least > 0.0 { least * least } else { -1.0 };
     let mut inside = false;
     let mut nearest = f64::INFINITY;
-    for [ax, ay, dx, dy, turned] in edges {
+    for side in edges {
+        let ([ax, ay], [dx, dy]) = (side.start, side.run);
         let (px, py) = (x - ax, y - ay);
-        if (py < 0.0) != (py < *dy) && px < dx * (py / dy) {
+        if (y < ay) != (y < side.end_y) && px < dx * (py / dy) {
             inside = !inside;
         }
-        let t = ((px * dx + py * dy) * turned).clamp(0.0, 1.0);
+        let t = ((px * dx + py * dy) * side.turned).clamp(0.0, 1.0);
         let (ex, ey) = (px - t * dx, py - t * dy);
         nearest = nearest.min(ex * ex + ey * ey);
         if nearest <= enough {
@@ -120,6 +135,25 @@ fn distance_beyond(edges: &[Side], [x, y]: [f64; 2], least: f64) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::drawing::scenes::Dice;
+
+    #[test]
+    fn what_is_level_with_a_corner_and_beside_it_is_outside() {
+        let mut dice = Dice::new(5);
+        let mut number = || f64::from(u32::try_from(dice.roll(1_000_000)).unwrap()) / 3.0;
+        for _ in 0..10_000 {
+            let ring = vec![
+                [number(), number()],
+                [number(), number()],
+                [number(), number()],
+            ];
+            for [_, y] in ring.clone() {
+                for x in [-1.0, 400_000.0] {
+                    assert!(distance_inside(std::slice::from_ref(&ring), [x, y]) < 0.0);
+                }
+            }
+        }
+    }
 
     #[test]
     fn the_dot_keeps_off_holes() {

@@ -17,7 +17,8 @@ use i_overlay::i_float::int::point::IntPoint;
 
 use super::bodies::{Grade, add_piece};
 use super::contacts::{Box3, Contacts, TOUCHING};
-use super::fills::keep_positive;
+use super::grid::Bounds;
+use super::rings::{Rings, area, inside};
 use super::scene::{BodyId, Scene};
 use crate::build::{Build, PlacedId};
 use crate::geometry::Direction;
@@ -38,7 +39,7 @@ struct Flat {
     /// Its stretch along the direction.
     reach: (f64, f64),
     /// Its rings, where it is more than a rectangle.
-    rings: Option<Vec<Vec<[f64; 2]>>>,
+    rings: Option<Rings>,
 }
 
 /// Faces of pieces by the direction they look in, worked out when they are asked for.
@@ -173,14 +174,14 @@ fn flats_towards(scene: &Scene, direction: Direction) -> Vec<Flat> {
                 let level = point[along] * sign;
                 reach = (reach.0.min(level), reach.1.max(level));
             }
-            let rings: Vec<Vec<[f64; 2]>> = face
+            let rings: Rings = face
                 .rings
                 .iter()
                 .map(|ring| ring.iter().map(|point| [point[i], point[j]]).collect())
                 .collect();
             let plain = matches!(rings.as_slice(), [ring] if ring.len() == 4 && {
-                let area = super::fills::area(ring).abs();
-                area > (high[0] - low[0]) * (high[1] - low[1]) * 0.9999
+                let covered = area(ring).abs();
+                covered > (high[0] - low[0]) * (high[1] - low[1]) * 0.9999
             });
             Flat {
                 low,
@@ -212,18 +213,18 @@ fn meet(a: &Flat, b: &Flat) -> bool {
 
 /// What of an outline less its holes lies in a rectangle, in square micrometres.
 fn area_within(rings: &[Vec<[f64; 2]>], rectangle: &Flat) -> f64 {
-    let ([left, low], [right, high]) = (rectangle.low, rectangle.high);
-    let size = |ring: &Vec<[f64; 2]>| super::fills::area(ring).abs();
+    let bounds = Bounds {
+        low: rectangle.low,
+        high: rectangle.high,
+    };
+    let size = |ring: &Vec<[f64; 2]>| area(ring).abs();
     let outer = rings.iter().map(size).fold(0.0, f64::max);
     rings
         .iter()
         .map(|ring| {
             let is_hole = size(ring) < outer;
-            let kept = keep_positive(ring, |x, _| x - left);
-            let kept = keep_positive(&kept, |x, _| right - x);
-            let kept = keep_positive(&kept, |_, y| y - low);
-            let kept = keep_positive(&kept, |_, y| high - y);
-            if is_hole { -size(&kept) } else { size(&kept) }
+            let kept = size(&inside(ring, &bounds, 0.0));
+            if is_hole { -kept } else { kept }
         })
         .sum()
 }
@@ -253,7 +254,7 @@ fn shared_area(own: &[Vec<[f64; 2]>], its: &[Vec<[f64; 2]>]) -> f64 {
                 .iter()
                 .map(|point| [f64::from(point.x), f64::from(point.y)])
                 .collect();
-            super::fills::area(&points)
+            area(&points)
         })
         .sum()
 }

@@ -127,7 +127,7 @@ pub(super) struct Staging {
 
 /// Figures about to be drawn: all that is decided before anyone looks.
 pub(super) struct Shot {
-    /// What is looked at.
+    /// What is looked at. Its scene is the picture's once that is taken.
     pub(super) staging: Staging,
     /// From where.
     pub(super) view: View,
@@ -157,8 +157,8 @@ impl Shot {
     ///
     /// This is the long part; it knows of nothing but its own scene, so that shots can be taken
     /// side by side.
-    pub(super) fn figures(self, studio: &Studio<'_>) -> Vec<(String, Figure)> {
-        let picture = Picture::take(&self.staging.scene, &self.view);
+    pub(super) fn figures(mut self, studio: &Studio<'_>) -> Vec<(String, Figure)> {
+        let picture = Picture::take(std::mem::take(&mut self.staging.scene), &self.view);
         let figure = |print: &Print| match &print.beside {
             Beside::References(named) => referenced_figure(studio, &self, print, &picture, named),
             Beside::Dimensions => super::whole::dimensioned_figure(studio, &self, print, &picture),
@@ -174,7 +174,7 @@ impl Shot {
     pub(super) fn marks(&self, print: &Print, picture: &Picture, sheet: &Sheet) -> Vec<Mark> {
         let staged = |body: BodyId| self.staging.inks.get(&body).copied();
         let ink = |body: BodyId| print.ink.or(staged(body)).unwrap_or(Ink::New);
-        marks(&self.staging.scene, &self.view, picture, ink, sheet)
+        marks(&self.view, picture, ink, sheet)
     }
 
     /// For each piece that `named` names, the place where its leader ends and how far that is

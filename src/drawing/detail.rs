@@ -199,7 +199,7 @@ impl Detail {
     fn shown(&self, centre: [f64; 2], radius: f64, shot: &Shot, picture: &Picture) -> f64 {
         let mut lengths: BTreeMap<BodyId, f64> = BTreeMap::new();
         for line in &picture.lines {
-            let edge = shot.staging.scene.edges.get(line.edge);
+            let edge = picture.scene.edges.get(line.edge);
             let own = edge
                 .filter(|edge| edge.kind != EdgeKind::Free && self.bodies.contains_key(&edge.body));
             if let (Some(edge), Some([[ax, ay], [bx, by]])) =
@@ -268,6 +268,7 @@ impl Detail {
         &self,
         studio: &Studio<'_>,
         shot: &Shot,
+        picture: &Picture,
         centre: [f64; 2],
         half: f64,
     ) -> Scene {
@@ -278,8 +279,8 @@ impl Detail {
         };
         let pieces = &shot.staging.pieces;
         // Screws and dowels as they are; lines in the air belong to pieces too.
-        let mut scene = square.part_of(&shot.staging.scene, |body| !pieces.contains_key(&body));
-        let air = shot.staging.scene.edges.iter();
+        let mut scene = square.part_of(&picture.scene, |body| !pieces.contains_key(&body));
+        let air = picture.scene.edges.iter();
         scene.edges.extend(air.filter(|edge| {
             edge.kind == EdgeKind::Free
                 && pieces.contains_key(&edge.body)
@@ -303,6 +304,12 @@ impl Detail {
                 );
             }
         }
-        square.part_of(&scene, |_| true)
+        scene
+            .faces
+            .retain(|face| square.meets(face.rings.iter().flatten().copied()));
+        scene
+            .edges
+            .retain(|edge| square.meets(edge.ends.into_iter()));
+        scene
     }
 }

@@ -1,20 +1,21 @@
 //! Which part of each front face is seen.
 //!
-//! A face less everything nearer that lies over it, one plane operation a face.
+//! A face less everything nearer that lies over it.
 #![expect(
     clippy::indexing_slicing,
     reason = "numbers of faces and cells come from the grid that was made of them"
 )]
 
-use i_overlay::core::fill_rule::FillRule;
-use i_overlay::core::overlay::{Overlay, ShapeType};
-use i_overlay::core::overlay_rule::OverlayRule;
-use i_overlay::i_float::int::point::IntPoint;
+use std::borrow::Cow;
+
+use i_overlay::core::overlay::Overlay;
 
 use super::front::{Front, FrontFace, side_of};
 use super::grid::Bounds;
+use super::rings::{Ring, Rings, area, inside, keep_positive};
 use super::scene::{BodyId, Scene};
 use super::silhouettes::with_exact_silhouettes;
+use super::subtract::subtract;
 use super::view::View;
 
 /// What is seen of a face.
@@ -35,25 +36,11 @@ impl VisibleFill {
     }
 }
 
-/// Twice half the cross products: positive counter-clockwise.
-pub(super) fn area(ring: &[[f64; 2]]) -> f64 {
-    let next = ring.iter().cycle().skip(1);
-    ring.iter()
-        .zip(next)
-        .map(|([ax, ay], [bx, by])| ax * by - bx * ay)
-        .sum::<f64>()
-        / 2.0
-}
-
 /// How much nearer, square to a face and in micrometres, another must be to lie over it.
 const OVER: f64 = 3.5;
-/// Pieces narrower than this on an average, in micrometres, are slits between faces that meet,
-/// left by rounding.
-const SLIT: f64 = 4.0;
-
 /// The visible part of every front face of a scene; faces of which nothing is seen are left out.
 pub fn visible_fills(scene: &Scene, view: &View) -> Vec<VisibleFill> {
-    let scene = with_exact_silhouettes(scene, view);
+    let scene = with_exact_silhouettes(Cow::Borrowed(scene), view);
     visible_among(&Front::prepare(&scene, view))
 }
 
@@ -68,7 +55,12 @@ pub(super) fn visible_among(front: &Front) -> Vec<VisibleFill> {
             found.push(Found::Hidden);
             continue;
         };
-        let pieces = subtract(&mut overlay, face, &clips);
+        let own = rings_of(face);
+        let pieces = if clips.is_empty() && face.convex {
+            vec![own]
+        } else {
+            subtract(&mut overlay, own, clips)
+        };
         let corners: usize = pieces.iter().flatten().map(Vec::len).sum();
         found.push(if pieces.is_empty() {
             Found::Hidden
@@ -99,8 +91,6 @@ enum Found {
     /// It is best taken as it is.
     Whole,
 }
-
-type Rings = Vec<Vec<[f64; 2]>>;
 
 /// What lies over a face; none where a single other face covers it all.
 fn nearer_parts(
@@ -251,15 +241,12 @@ fn piece_around(piece: &Rings, bounds: &Bounds) -> Rings {
 }
 
 /// What of a ring with its `own` bounds lies inside of `bounds`, with a little to spare.
-fn ring_around(mut ring: Vec<[f64; 2]>, own: &Bounds, bounds: &Bounds) -> Vec<[f64; 2]> {
-    if !bounds.holds(own) {
-        let ([left, low], [right, high]) = (bounds.low, bounds.high);
-        ring = keep_positive(&ring, |x, _| x - left + 1.0);
-        ring = keep_positive(&ring, |x, _| right - x + 1.0);
-        ring = keep_positive(&ring, |_, y| y - low + 1.0);
-        ring = keep_positive(&ring, |_, y| high - y + 1.0);
+fn ring_around(ring: Ring, own: &Bounds, bounds: &Bounds) -> Ring {
+    if bounds.holds(own) {
+        ring
+    } else {
+        inside(&ring, bounds, 1.0)
     }
-    ring
 }
 
 fn rings_of(face: &FrontFace) -> Rings {
@@ -274,93 +261,15 @@ fn rings_of(face: &FrontFace) -> Rings {
         .collect()
 }
 
-/// The part of a ring where `gap` is positive; bridges along the cut enclose nothing.
-pub(super) fn keep_positive(ring: &[[f64; 2]], gap: impl Fn(f64, f64) -> f64) -> Vec<[f64; 2]> {
-    let mut kept = Vec::with_capacity(ring.len() + 2);
-    for (a, b) in ring.iter().zip(ring.iter().cycle().skip(1)) {
-        let (at_a, at_b) = (gap(a[0], a[1]), gap(b[0], b[1]));
-        if at_a > 0.0 {
-            kept.push(*a);
-        }
-        if (at_a > 0.0) != (at_b > 0.0) {
-            let t = at_a / (at_a - at_b);
-            kept.push([a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t]);
-        }
-    }
-    kept
-}
-
-/// A face without what lies over it.
-fn subtract(overlay: &mut Overlay<i32>, face: &FrontFace, clips: &[Rings]) -> Vec<Rings> {
-    let own = rings_of(face);
-    if clips.is_empty() && face.convex {
-        return vec![own];
-    }
-    overlay.clear();
-    add_rings(overlay, &own, ShapeType::Subject);
-    for rings in clips {
-        add_rings(overlay, rings, ShapeType::Clip);
-    }
-    overlay
-        .overlay(OverlayRule::Difference, FillRule::NonZero)
-        .into_iter()
-        .map(|shape| {
-            shape
-                .into_iter()
-                .map(|ring| {
-                    ring.into_iter()
-                        .map(|point| [f64::from(point.x), f64::from(point.y)])
-                        .collect()
-                })
-                .collect::<Rings>()
-        })
-        .filter(is_more_than_a_slit)
-        .collect()
-}
-
-/// True for pieces with some width.
-fn is_more_than_a_slit(rings: &Rings) -> bool {
-    let covered = rings.iter().map(|ring| area(ring)).sum::<f64>().abs();
-    let around: f64 = rings
-        .iter()
-        .flat_map(|ring| ring.iter().zip(ring.iter().cycle().skip(1)))
-        .map(|(a, b)| libm::hypot(b[0] - a[0], b[1] - a[1]))
-        .sum();
-    // A long strip is half as wide as its area over its girth says.
-    covered > around * SLIT / 2.0
-}
-
-/// Rings of one face: the largest is the outer one, all others are holes in it.
-fn add_rings(overlay: &mut Overlay<i32>, rings: &Rings, role: ShapeType) {
-    let outer =
-        (0..rings.len()).max_by(|a, b| area(&rings[*a]).abs().total_cmp(&area(&rings[*b]).abs()));
-    for (number, ring) in rings.iter().enumerate() {
-        let forwards = (area(ring) >= 0.0) == (Some(number) == outer);
-        if forwards {
-            overlay.add_path_iter(ring.iter().map(on_grid), role);
-        } else {
-            overlay.add_path_iter(ring.iter().rev().map(on_grid), role);
-        }
-    }
-}
-
-/// A point on the grid of whole micrometres, kept inside of what the plane operations can hold.
-fn on_grid(point: &[f64; 2]) -> IntPoint<i32> {
-    let whole = |value: f64| {
-        #[expect(
-            clippy::cast_possible_truncation,
-            reason = "kept inside the limits first"
-        )]
-        let whole = value.round().clamp(-1.0e9, 1.0e9) as i32;
-        whole
-    };
-    IntPoint::new(whole(point[0]), whole(point[1]))
-}
-
 #[cfg(test)]
 mod tests {
+    use i_overlay::core::fill_rule::FillRule;
+    use i_overlay::core::overlay::ShapeType;
+    use i_overlay::core::overlay_rule::OverlayRule;
+
     use super::*;
     use crate::drawing::scenes::{boxes, panel, stack};
+    use crate::drawing::subtract::add_rings;
 
     /// Fills neither overlap nor leave gaps: together they cover what all faces together cover.
     #[test]

@@ -65,12 +65,7 @@ impl Front {
                 if normal[2] <= EDGE_ON {
                     return None;
                 }
-                let rings: Vec<Vec<ViewPoint>> = face
-                    .rings
-                    .iter()
-                    .map(|ring| ring.iter().map(|point| view.project(*point)).collect())
-                    .collect();
-                FrontFace::new(face, source, normal, &rings)
+                FrontFace::new(face, source, normal, view)
             })
             .collect();
         faces.sort_by(|a, b| b.depth.1.total_cmp(&a.depth.1));
@@ -92,33 +87,31 @@ impl Front {
 }
 
 impl FrontFace {
-    fn new(
-        of: &SceneFace,
-        source: usize,
-        normal: ViewPoint,
-        rings: &[Vec<ViewPoint>],
-    ) -> Option<Self> {
-        let first = *rings.first()?.first()?;
+    fn new(of: &SceneFace, source: usize, normal: ViewPoint, view: &View) -> Option<Self> {
+        let first = view.project(*of.rings.first()?.first()?);
         let [nx, ny, nw] = normal;
         // Points are rounded to micrometres: the plane goes through the middle of them all.
         let (mut sum, mut count) = (0.0, 0.0);
         let mut bounds = Bounds::NONE;
         let mut depth = (f64::INFINITY, f64::NEG_INFINITY);
-        let mut edges = Vec::new();
-        let mut ranges = Vec::new();
-        let mut ring_bounds = Vec::new();
-        for ring in rings {
+        let mut edges: Vec<[f64; 4]> = Vec::with_capacity(of.rings.iter().map(Vec::len).sum());
+        let mut ranges = Vec::with_capacity(of.rings.len());
+        let mut ring_bounds = Vec::with_capacity(of.rings.len());
+        for ring in &of.rings {
             let start = edges.len();
             let mut own = Bounds::NONE;
-            for (point, next) in ring.iter().zip(ring.iter().cycle().skip(1)) {
+            for point in ring {
+                let point = view.project(*point);
                 own.take(point[0], point[1]);
                 depth = (depth.0.min(point[2]), depth.1.max(point[2]));
                 sum += (point[0] - first[0]) * nx
                     + (point[1] - first[1]) * ny
                     + (point[2] - first[2]) * nw;
                 count += 1.0;
-                edges.push([point[0], point[1], next[0], next[1]]);
+                // Where it ends is known with the next point, and for the last one with the first.
+                edges.push([point[0], point[1], 0.0, 0.0]);
             }
+            close_ring(&mut edges[start..]);
             ranges.push(start..edges.len());
             bounds.join(&own);
             ring_bounds.push(own);
@@ -276,6 +269,15 @@ impl FrontFace {
                 x,
                 y,
             )
+    }
+}
+
+/// Edges of which each begins at a corner: lets each end where the next one begins.
+fn close_ring(edges: &mut [[f64; 4]]) {
+    let mut next = edges.first().copied().unwrap_or_default();
+    for edge in edges.iter_mut().rev() {
+        [edge[2], edge[3]] = [next[0], next[1]];
+        next = *edge;
     }
 }
 

@@ -4,6 +4,8 @@
     reason = "rows and columns are clamped to the grid before they are used"
 )]
 
+use std::ops::RangeInclusive;
+
 /// A rectangle of a view: left, low, right, high.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Bounds {
@@ -55,6 +57,14 @@ impl Bounds {
             && other.high[1] <= self.high[1]
     }
 
+    /// What both have in common.
+    pub(super) fn shared(&self, other: &Self) -> Self {
+        Self {
+            low: [0, 1].map(|k| self.low[k].max(other.low[k])),
+            high: [0, 1].map(|k| self.high[k].min(other.high[k])),
+        }
+    }
+
     /// Width and height; zero around nothing.
     pub(super) fn size(&self) -> [f64; 2] {
         [
@@ -66,11 +76,17 @@ impl Bounds {
 
 /// Cells of equal size, each with the numbers of what touches it in the order it was laid in.
 pub(super) struct Grid {
+    raster: Raster,
+    cells: Vec<Vec<u32>>,
+}
+
+/// Where the cells of a grid are, numbered row by row.
+#[derive(Clone, Copy)]
+struct Raster {
     low: [f64; 2],
     cell: f64,
     columns: usize,
     rows: usize,
-    cells: Vec<Vec<u32>>,
 }
 
 /// The largest number of cells along one side.
@@ -91,7 +107,7 @@ impl Grid {
             .max(1.0);
         let count = |size: f64| clamped(size / cell, 400) + 1;
         let (columns, rows) = (count(width), count(height));
-        Self {
+        let raster = Raster {
             low: if width > 0.0 || height > 0.0 {
                 bounds.low
             } else {
@@ -100,15 +116,18 @@ impl Grid {
             cell,
             columns,
             rows,
+        };
+        Self {
+            raster,
             cells: vec![Vec::new(); columns * rows],
         }
     }
 
     /// Lays `number` into every cell that the polygon of `edges` may cover.
     pub(super) fn lay_polygon(&mut self, number: u32, bounds: &Bounds, edges: &[[f64; 4]]) {
-        let (first, last) = self.row_range(bounds.low[1], bounds.high[1]);
-        for row in first..=last {
-            let (bottom, top) = self.row_band(row);
+        let raster = self.raster;
+        for row in raster.row_range(bounds.low[1], bounds.high[1]) {
+            let (bottom, top) = raster.row_band(row);
             let mut reach = (f64::INFINITY, f64::NEG_INFINITY);
             for edge in edges {
                 if let Some((a, b)) = within_band(edge, bottom, top) {
@@ -116,8 +135,8 @@ impl Grid {
                 }
             }
             if reach.0 <= reach.1 {
-                for column in self.column(reach.0)..=self.column(reach.1) {
-                    self.cells[row * self.columns + column].push(number);
+                for cell in raster.cells_of(row, reach) {
+                    self.cells[cell].push(number);
                 }
             }
         }
@@ -125,52 +144,59 @@ impl Grid {
 
     /// Lays `number` into every cell that a line touches.
     pub(super) fn lay_line(&mut self, number: u32, line: &[f64; 4]) {
-        for cell in self.cells_on(line) {
+        for cell in self.raster.cells_on(*line) {
             self.cells[cell].push(number);
         }
     }
 
     /// The cells that a line touches.
-    pub(super) fn cells_on(&self, line: &[f64; 4]) -> Vec<usize> {
-        let [_, ay, _, by] = *line;
-        let (first, last) = self.row_range(ay.min(by), ay.max(by));
-        let mut cells = Vec::new();
-        for row in first..=last {
-            let (bottom, top) = self.row_band(row);
-            if let Some((a, b)) = within_band(line, bottom, top) {
-                for column in self.column(a)..=self.column(b) {
-                    cells.push(row * self.columns + column);
-                }
-            }
-        }
-        cells
+    pub(super) fn cells_on(&self, line: [f64; 4]) -> impl Iterator<Item = usize> + use<> {
+        self.raster.cells_on(line)
     }
 
     /// The cells that a rectangle touches.
-    pub(super) fn cells_in(&self, bounds: &Bounds) -> Vec<usize> {
-        let (first, last) = self.row_range(bounds.low[1], bounds.high[1]);
-        let (left, right) = (self.column(bounds.low[0]), self.column(bounds.high[0]));
-        (first..=last)
-            .flat_map(|row| (left..=right).map(move |column| row * self.columns + column))
-            .collect()
+    pub(super) fn cells_in(&self, bounds: &Bounds) -> impl Iterator<Item = usize> + use<> {
+        let (raster, [left, low], [right, high]) = (self.raster, bounds.low, bounds.high);
+        raster
+            .row_range(low, high)
+            .flat_map(move |row| raster.cells_of(row, (left, right)))
     }
 
     /// What touches a cell.
     pub(super) fn things(&self, cell: usize) -> &[u32] {
         &self.cells[cell]
     }
+}
 
-    fn column(&self, x: f64) -> usize {
+impl Raster {
+    /// The cells that a line touches.
+    fn cells_on(self, line: [f64; 4]) -> impl Iterator<Item = usize> {
+        let [_, ay, _, by] = line;
+        self.row_range(ay.min(by), ay.max(by))
+            .filter_map(move |row| {
+                let (bottom, top) = self.row_band(row);
+                within_band(&line, bottom, top).map(|reach| self.cells_of(row, reach))
+            })
+            .flatten()
+    }
+
+    /// The cells of a row from one x to another.
+    fn cells_of(self, row: usize, (left, right): (f64, f64)) -> impl Iterator<Item = usize> {
+        let first = row * self.columns;
+        first + self.column(left)..=first + self.column(right)
+    }
+
+    fn column(self, x: f64) -> usize {
         clamped((x - self.low[0]) / self.cell, self.columns - 1)
     }
 
-    fn row_range(&self, low: f64, high: f64) -> (usize, usize) {
+    fn row_range(self, low: f64, high: f64) -> RangeInclusive<usize> {
         let row = |y: f64| clamped((y - self.low[1]) / self.cell, self.rows - 1);
-        (row(low), row(high))
+        row(low)..=row(high)
     }
 
     /// The band of a row; the outermost rows reach on for ever.
-    fn row_band(&self, row: usize) -> (f64, f64) {
+    fn row_band(self, row: usize) -> (f64, f64) {
         #[expect(clippy::cast_precision_loss, reason = "a row number up to 400")]
         let bottom = self.low[1] + self.cell * row as f64;
         (

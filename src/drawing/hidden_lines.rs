@@ -10,6 +10,8 @@
     reason = "numbers of faces and cells come from the grid that was made of them"
 )]
 
+use std::borrow::Cow;
+
 use super::front::{Front, FrontFace};
 use super::grid::Bounds;
 use super::merge::merge;
@@ -46,13 +48,13 @@ const SHORTEST_BETWEEN: f64 = 0.5;
 /// Everything of a scene's edges that is seen, edge by edge: where several fall together, each
 /// is there.
 pub fn visible_lines(scene: &Scene, view: &View) -> Vec<VisibleLine> {
-    let scene = with_exact_silhouettes(scene, view);
+    let scene = with_exact_silhouettes(Cow::Borrowed(scene), view);
     visible_before(&scene, view, &Front::prepare(&scene, view))
 }
 
 /// The lines of a scene as they are drawn: one where several fall together.
 pub fn drawn_lines(scene: &Scene, view: &View) -> Vec<VisibleLine> {
-    let scene = with_exact_silhouettes(scene, view);
+    let scene = with_exact_silhouettes(Cow::Borrowed(scene), view);
     drawn_before(&scene, view, &Front::prepare(&scene, view))
 }
 
@@ -77,19 +79,19 @@ pub(super) fn lines_with_hidden(
     scene: &Scene,
     view: &View,
 ) -> (Vec<VisibleLine>, Vec<VisibleLine>) {
-    let scene = with_exact_silhouettes(scene, view);
+    let scene = with_exact_silhouettes(Cow::Borrowed(scene), view);
     let front = Front::prepare(&scene, view);
     let drawn = drawn_before(&scene, view, &front);
     let mut seen = vec![u32::MAX; front.faces.len()];
-    let mut hidden = Vec::new();
+    let (mut hidden, mut stretches) = (Vec::new(), Vec::new());
     for (number, (index, edge)) in (0_u32..).zip(scene.edges.iter().enumerate()) {
         let ends = edge.ends.map(|end| view.project(end));
         let shown = may_be_seen(edge, view);
         match edge.kind {
-            EdgeKind::Sharp if !shown => lay_visible(index, &ends, Vec::new(), &mut hidden),
+            EdgeKind::Sharp if !shown => lay_visible(index, &ends, &mut [], &mut hidden),
             EdgeKind::Sharp | EdgeKind::Smooth if shown => {
-                let stretches = hidden_stretches(&ends, &front, &mut seen, number);
-                lay_hidden(index, &ends, stretches, &mut hidden);
+                hidden_stretches(&ends, &front, &mut seen, number, &mut stretches);
+                lay_hidden(index, &ends, &mut stretches, &mut hidden);
             }
             EdgeKind::Sharp | EdgeKind::Smooth | EdgeKind::Seam | EdgeKind::Free => {}
         }
@@ -115,14 +117,14 @@ pub(super) fn lines_with_hidden(
 
 fn visible_before(scene: &Scene, view: &View, front: &Front) -> Vec<VisibleLine> {
     let mut seen = vec![u32::MAX; front.faces.len()];
-    let mut lines = Vec::new();
+    let (mut lines, mut hidden) = (Vec::new(), Vec::new());
     for (number, (index, edge)) in (0_u32..).zip(scene.edges.iter().enumerate()) {
         if !may_be_seen(edge, view) {
             continue;
         }
         let ends = edge.ends.map(|end| view.project(end));
-        let hidden = hidden_stretches(&ends, front, &mut seen, number);
-        lay_visible(index, &ends, hidden, &mut lines);
+        hidden_stretches(&ends, front, &mut seen, number, &mut hidden);
+        lay_visible(index, &ends, &mut hidden, &mut lines);
     }
     lines
 }
@@ -137,21 +139,22 @@ fn may_be_seen(edge: &SceneEdge, view: &View) -> bool {
     }
 }
 
-/// The stretches of a line, from 0 to 1 along it, that faces hide.
+/// The stretches of a line, from 0 to 1 along it, that faces hide, in place of those in `hidden`.
 fn hidden_stretches(
     ends: &[ViewPoint; 2],
     front: &Front,
     seen: &mut [u32],
     stamp: u32,
-) -> Vec<(f64, f64)> {
+    hidden: &mut Vec<(f64, f64)>,
+) {
     let [p, q] = ends;
     let line = [p[0], p[1], q[0], q[1]];
     let mut bounds = Bounds::NONE;
     bounds.take(p[0], p[1]);
     bounds.take(q[0], q[1]);
     let farthest = p[2].min(q[2]);
-    let mut hidden = Vec::new();
-    for cell in front.grid.cells_on(&line) {
+    hidden.clear();
+    for cell in front.grid.cells_on(line) {
         for number in front.grid.things(cell) {
             let face = &front.faces[*number as usize];
             if face.depth.1 <= farthest {
@@ -162,14 +165,13 @@ fn hidden_stretches(
             }
             seen[*number as usize] = stamp;
             if touches(&face.bounds, &bounds) {
-                hide(ends, face, &mut hidden);
+                hide(ends, face, hidden);
                 if matches!(hidden.last(), Some((a, b)) if *a <= 0.0 && *b >= 1.0) {
-                    return hidden;
+                    return;
                 }
             }
         }
     }
-    hidden
 }
 
 fn touches(a: &Bounds, b: &Bounds) -> bool {
@@ -272,7 +274,7 @@ fn crossing(p: ViewPoint, q: ViewPoint, edge: &[f64; 4]) -> Option<f64> {
 fn lay_visible(
     edge: usize,
     ends: &[ViewPoint; 2],
-    mut hidden: Vec<(f64, f64)>,
+    hidden: &mut [(f64, f64)],
     lines: &mut Vec<VisibleLine>,
 ) {
     let [p, q] = *ends;
@@ -299,10 +301,10 @@ fn lay_visible(
     hidden.sort_by(|a, b| a.0.total_cmp(&b.0));
     let mut reached = 0.0;
     for (a, b) in hidden {
-        if a > reached {
-            lay(reached, a);
+        if *a > reached {
+            lay(reached, *a);
         }
-        reached = f64::max(reached, b);
+        reached = f64::max(reached, *b);
     }
     lay(reached, 1.0);
 }
@@ -311,12 +313,12 @@ fn lay_visible(
 fn lay_hidden(
     edge: usize,
     ends: &[ViewPoint; 2],
-    mut hidden: Vec<(f64, f64)>,
+    hidden: &mut [(f64, f64)],
     lines: &mut Vec<VisibleLine>,
 ) {
     hidden.sort_by(|a, b| a.0.total_cmp(&b.0));
     let mut joined: Vec<(f64, f64)> = Vec::new();
-    for (a, b) in hidden {
+    for &mut (a, b) in hidden {
         match joined.last_mut() {
             Some(last) if a <= last.1 => last.1 = last.1.max(b),
             _ => joined.push((a.max(0.0), b)),

@@ -43,8 +43,8 @@ pub(super) fn inset(
         return Vec::new();
     };
     let reach = within(lens.times);
-    let scene = detail.close_by(studio, shot, lens.centre, reach);
-    let close = clipped(&Picture::take(&scene, &shot.view), lens.centre, reach);
+    let scene = detail.close_by(studio, shot, picture, lens.centre, reach);
+    let close = clipped(Picture::take(scene, &shot.view), lens.centre, reach);
     if close.lines.is_empty() {
         return Vec::new();
     }
@@ -69,7 +69,7 @@ pub(super) fn inset(
             .or(staged(body))
             .unwrap_or(super::picture::Ink::New)
     };
-    found.extend(marks(&scene, &shot.view, &close, ink, &own));
+    found.extend(marks(&shot.view, &close, ink, &own));
     found.push(Mark::Stroke {
         path: Path::circle(middle, radius),
         pen: line(NARROW_MM, Tone::BLACK),
@@ -157,7 +157,7 @@ fn place_in(piece: &Rings, [x, y]: [f64; 2], radius: f64) -> Place {
 }
 
 /// What of a picture lies in a circle.
-fn clipped(picture: &Picture, centre: [f64; 2], radius: f64) -> Picture {
+fn clipped(picture: Picture, centre: [f64; 2], radius: f64) -> Picture {
     let lines = picture.lines.iter().filter_map(|line| {
         let ends = within(line.ends, centre, radius)?;
         Some(VisibleLine { ends, ..*line })
@@ -187,6 +187,7 @@ fn clipped(picture: &Picture, centre: [f64; 2], radius: f64) -> Picture {
     Picture {
         lines: lines.collect(),
         fills: fills.collect(),
+        scene: picture.scene,
         bounds,
     }
 }

@@ -44,11 +44,12 @@ pub(super) fn merge_within(
     let mut grid = Grid::new(&bounds, lines.len());
     let mut kept = Vec::with_capacity(lines.len());
     let mut seen = vec![usize::MAX; lines.len()];
+    let mut covered = Vec::new();
     for (number, line) in lines.iter().enumerate() {
         let [[ax, ay], [bx, by]] = line.ends;
         let flat = [ax, ay, bx, by];
-        let mut covered = Vec::new();
-        for cell in near_cells(&grid, &flat, apart) {
+        covered.clear();
+        for cell in near_cells(&grid, flat, apart) {
             for other in grid.things(cell) {
                 let other = *other as usize;
                 if seen[other] != number {
@@ -57,7 +58,7 @@ pub(super) fn merge_within(
                 }
             }
         }
-        lay_rest(line, covered, shortest, &mut kept);
+        lay_rest(line, &mut covered, shortest, &mut kept);
         if let Ok(number) = u32::try_from(number) {
             grid.lay_line(number, &flat);
         }
@@ -65,17 +66,14 @@ pub(super) fn merge_within(
     kept
 }
 
-/// The cells a line and its close neighbourhood touch.
-fn near_cells(grid: &Grid, line: &[f64; 4], apart: f64) -> Vec<usize> {
-    let [ax, ay, bx, by] = *line;
+/// The cells a line and its close neighbourhood touch, some of them twice.
+fn near_cells(grid: &Grid, line: [f64; 4], apart: f64) -> impl Iterator<Item = usize> + use<> {
+    let [ax, ay, bx, by] = line;
     let (dx, dy) = (bx - ax, by - ay);
     let length = (dx * dx + dy * dy).sqrt().max(1.0);
     let (sx, sy) = (-dy / length * apart, dx / length * apart);
-    let mut cells = grid.cells_on(&[ax + sx, ay + sy, bx + sx, by + sy]);
-    cells.extend(grid.cells_on(&[ax - sx, ay - sy, bx - sx, by - sy]));
-    cells.sort_unstable();
-    cells.dedup();
-    cells
+    grid.cells_on([ax + sx, ay + sy, bx + sx, by + sy])
+        .chain(grid.cells_on([ax - sx, ay - sy, bx - sx, by - sy]))
 }
 
 /// The stretch of `line`, from 0 to 1 along it, on which `other` falls.
@@ -102,7 +100,7 @@ fn together(line: &VisibleLine, other: &VisibleLine, apart: f64) -> Option<(f64,
 /// Keeps what no covered stretch takes from a line.
 fn lay_rest(
     line: &VisibleLine,
-    mut covered: Vec<(f64, f64)>,
+    covered: &mut [(f64, f64)],
     shortest: f64,
     kept: &mut Vec<VisibleLine>,
 ) {
@@ -124,10 +122,10 @@ fn lay_rest(
     covered.sort_by(|a, b| a.0.total_cmp(&b.0));
     let mut reached = 0.0;
     for (a, b) in covered {
-        if a > reached {
-            lay(reached, a);
+        if *a > reached {
+            lay(reached, *a);
         }
-        reached = f64::max(reached, b);
+        reached = f64::max(reached, *b);
     }
     lay(reached, 1.0);
 }

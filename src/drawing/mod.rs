@@ -35,6 +35,7 @@ mod pens;
 mod picture;
 mod plates;
 mod references;
+mod rings;
 mod scene;
 pub mod scenes;
 mod shots;
@@ -43,6 +44,7 @@ mod sign;
 mod silhouette_tests;
 mod silhouettes;
 mod step;
+mod subtract;
 mod svg;
 mod template;
 #[cfg(test)]

@@ -1,5 +1,6 @@
 //! A scene as marks: fills by tone, then lines by pen.
 
+use std::borrow::Cow;
 use std::collections::BTreeMap;
 
 use super::chains::{Stretch, chain};
@@ -31,6 +32,8 @@ pub(super) enum Ink {
 
 /// What is drawn of a scene, in micrometres of the view.
 pub(super) struct Picture {
+    /// The scene, its silhouettes where they are seen.
+    pub(super) scene: Scene,
     /// Visible lines.
     pub(super) lines: Vec<VisibleLine>,
     /// Visible parts of faces.
@@ -41,8 +44,8 @@ pub(super) struct Picture {
 
 impl Picture {
     /// What is seen of a scene.
-    pub(super) fn take(scene: &Scene, view: &View) -> Self {
-        let scene = with_exact_silhouettes(scene, view);
+    pub(super) fn take(scene: Scene, view: &View) -> Self {
+        let scene = with_exact_silhouettes(Cow::Owned(scene), view).into_owned();
         let front = Front::prepare(&scene, view);
         let lines = drawn_before(&scene, view, &front);
         let fills = visible_among(&with_walls_together(front));
@@ -53,6 +56,7 @@ impl Picture {
             }
         }
         Self {
+            scene,
             lines,
             fills,
             bounds,
@@ -95,12 +99,12 @@ const SEAL_PT: f64 = 0.35;
 
 /// The marks of a picture, each body in its ink.
 pub(super) fn marks(
-    scene: &Scene,
     view: &View,
     picture: &Picture,
     ink: impl Fn(BodyId) -> Ink,
     sheet: &Sheet,
 ) -> Vec<Mark> {
+    let scene = &picture.scene;
     let mut marks = Vec::new();
     lay_fills(scene, view, &picture.fills, &ink, sheet, &mut marks);
     let wide = edge_width(picture, sheet);

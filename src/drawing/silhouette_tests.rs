@@ -175,7 +175,7 @@ fn walls_of_holes_and_curved_outlines_have_theirs_too() {
             for direction in [[2, -2, 3], [-5, -2, 1], [2, 3, 5], [3, -7, 2]] {
                 let view = View::from_direction(direction);
                 // No silhouette of a hole is seen; it is there all the same, and may be dashed.
-                for edge in &with_exact_silhouettes(&scene, &view).edges {
+                for edge in &with_exact_silhouettes(Cow::Borrowed(&scene), &view).edges {
                     let [a, b] = edge.normals.map(|normal| view.towards_eye(normal) > 0.0);
                     let Some(stands) = edge.stands.filter(|_| a != b) else {
                         continue;
@@ -219,7 +219,7 @@ fn moved_bodies_stay_closed_and_their_faces_plane() {
     for direction in [View::ISOMETRIC, [3, -7, 2], [-5, 1, 4]] {
         let view = View::from_direction(direction);
         let scene = turned(ALONG[4], &screw, 16);
-        let moved = with_exact_silhouettes(&scene, &view);
+        let moved = with_exact_silhouettes(Cow::Borrowed(&scene), &view);
         assert!(matches!(moved, Cow::Owned(_)));
         closed_and_plane(&moved);
     }
@@ -248,7 +248,7 @@ fn views_along_and_across_the_axis_leave_a_body_as_it_is() {
     let scene = plain(ALONG[2], 12);
     for direction in [[0, 0, 1], [0, -1, 0], [1, 0, 0]] {
         let view = View::from_direction(direction);
-        let moved = with_exact_silhouettes(&scene, &view);
+        let moved = with_exact_silhouettes(Cow::Borrowed(&scene), &view);
         for (a, b) in moved.edges.iter().zip(&scene.edges) {
             for (p, q) in a.ends.iter().zip(b.ends) {
                 let step = minus(*p, q);
@@ -327,7 +327,7 @@ fn silhouettes_of_round_overs_are_where_the_line_of_sight_touches_them() {
             ]
             .into_iter()
             .find(|angle| (0.0..std::f64::consts::FRAC_PI_2).contains(angle));
-            let moved = with_exact_silhouettes(&scene, &view);
+            let moved = with_exact_silhouettes(Cow::Borrowed(&scene), &view);
             let lines = moved.edges.iter().filter(|edge| {
                 let [a, b] = edge
                     .normals

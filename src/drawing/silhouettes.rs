@@ -36,9 +36,29 @@ pub(super) fn key(point: WorldPoint) -> Key {
     point.map(|part| (part + 0.0).to_bits())
 }
 
-/// The scene with the silhouettes of its round walls where a view sees them; the scene itself
-/// where they are there already.
-pub(super) fn with_exact_silhouettes<'s>(scene: &'s Scene, view: &View) -> Cow<'s, Scene> {
+/// The scene with the silhouettes of its round walls where a view sees them. A borrowed one is copied
+/// only if something in it moves.
+pub(super) fn with_exact_silhouettes<'s>(mut scene: Cow<'s, Scene>, view: &View) -> Cow<'s, Scene> {
+    let moves = moves_for(&scene, view);
+    if moves.is_empty() {
+        return scene;
+    }
+    let moved = scene.to_mut();
+    for face in &mut moved.faces {
+        if let Some(moves) = moves.get(&face.body) {
+            moves.apply_to_face(face);
+        }
+    }
+    for edge in &mut moved.edges {
+        if let Some(moves) = moves.get(&edge.body) {
+            moves.apply_to_edge(edge);
+        }
+    }
+    scene
+}
+
+/// What moves so that silhouettes are where a view sees them, by its body.
+fn moves_for(scene: &Scene, view: &View) -> BTreeMap<BodyId, Moves> {
     let [_, _, sight] = view.axes();
     let mut wanted: BTreeMap<BodyId, Vec<Wanted>> = BTreeMap::new();
     let mut first = 0;
@@ -64,7 +84,7 @@ pub(super) fn with_exact_silhouettes<'s>(scene: &'s Scene, view: &View) -> Cow<'
         first += own.len();
     }
     if wanted.is_empty() {
-        return Cow::Borrowed(scene);
+        return BTreeMap::new();
     }
     let corners = Corners::of(scene, &wanted.keys().copied().collect());
     let mut moves: BTreeMap<BodyId, Moves> = BTreeMap::new();
@@ -77,24 +97,12 @@ pub(super) fn with_exact_silhouettes<'s>(scene: &'s Scene, view: &View) -> Cow<'
             moves.turned.extend(one.turns.filter(|_| turned));
         }
     }
-    let mut moved = scene.clone();
-    for face in &mut moved.faces {
-        if let Some(moves) = moves.get(&face.body) {
-            moves.apply_to_face(face);
+    for face in &scene.faces {
+        if let Some(moves) = moves.get_mut(&face.body) {
+            moves.look_for_turned(face);
         }
     }
-    for edge in &mut moved.edges {
-        if let Some(moves) = moves.get(&edge.body) {
-            moves.apply_to_edge(edge);
-        }
-    }
-    for (body, turned) in moves
-        .iter()
-        .flat_map(|(body, moves)| moves.turned.iter().map(move |turned| (*body, turned)))
-    {
-        turn_facet(scene, &mut moved, body, turned);
-    }
-    Cow::Owned(moved)
+    moves
 }
 
 /// An edge that should be at another angle of its rounds.
@@ -109,10 +117,11 @@ struct Wanted {
 
 /// A facet that the move of its farther edge turns towards the eye or away from it: by its normal before,
 /// and an end of the edge that it has in common with a flat.
-#[derive(Clone, Copy)]
 struct Turned {
     normal: [f64; 3],
     corner: WorldPoint,
+    /// The normal it has then, and its corners before; none until it has been looked for.
+    then: Option<([f64; 3], BTreeSet<Key>)>,
 }
 
 impl SceneRound {
@@ -229,6 +238,7 @@ fn beside_flat(
         let turned = Turned {
             normal: facet,
             corner: start,
+            then: None,
         };
         between.then_some((number, angle, Some(turned)))
     })
@@ -238,42 +248,6 @@ fn beside_flat(
 fn turn_between(from: f64, to: f64) -> f64 {
     let (sine, cosine) = libm::sincos(to - from);
     libm::atan2(sine, cosine)
-}
-
-/// Gives the edges around a facet that has turned the normal that it has now.
-fn turn_facet(before: &Scene, after: &mut Scene, body: BodyId, turned: &Turned) {
-    let has_corner = |face: &SceneFace| {
-        face.body == body
-            && face.normal == turned.normal
-            && face
-                .rings
-                .iter()
-                .flatten()
-                .any(|point| key(*point) == key(turned.corner))
-    };
-    let Some(number) = before.faces.iter().position(has_corner) else {
-        return;
-    };
-    let (Some(old), Some(new)) = (before.faces.get(number), after.faces.get(number)) else {
-        return;
-    };
-    let corners: BTreeSet<Key> = old
-        .rings
-        .iter()
-        .flatten()
-        .map(|point| key(*point))
-        .collect();
-    let normal = new.normal;
-    for (was, edge) in before.edges.iter().zip(&mut after.edges) {
-        let around = was.body == body && was.ends.iter().all(|end| corners.contains(&key(*end)));
-        if around {
-            for own in &mut edge.normals {
-                if *own == turned.normal {
-                    *own = normal;
-                }
-            }
-        }
-    }
 }
 
 /// The volume that three vectors span.
@@ -368,6 +342,23 @@ impl Moves {
         self.points.get(&key(point)).copied()
     }
 
+    /// Works out how a facet looks after the move, if it is one that turns.
+    fn look_for_turned(&mut self, face: &SceneFace) {
+        let mut open = std::mem::take(&mut self.turned);
+        for turned in &mut open {
+            if turned.then.is_some() || face.normal != turned.normal {
+                continue;
+            }
+            let corners: BTreeSet<Key> = face.rings.iter().flatten().copied().map(key).collect();
+            if corners.contains(&key(turned.corner)) {
+                let mut after = face.clone();
+                self.apply_to_face(&mut after);
+                turned.then = Some((after.normal, corners));
+            }
+        }
+        self.turned = open;
+    }
+
     fn apply_to_face(&self, face: &mut SceneFace) {
         let mut touched = false;
         for point in face.rings.iter_mut().flatten() {
@@ -382,6 +373,19 @@ impl Moves {
     }
 
     fn apply_to_edge(&self, edge: &mut SceneEdge) {
+        for turned in &self.turned {
+            let around =
+                |corners: &BTreeSet<Key>| edge.ends.iter().all(|end| corners.contains(&key(*end)));
+            if let Some((normal, corners)) = &turned.then
+                && around(corners)
+            {
+                for own in &mut edge.normals {
+                    if *own == turned.normal {
+                        *own = *normal;
+                    }
+                }
+            }
+        }
         let seam = edge.kind == EdgeKind::Seam;
         for end in &mut edge.ends {
             let along = || seam.then(|| self.along(*end)).flatten();

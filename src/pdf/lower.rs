@@ -1,14 +1,18 @@
 //! From marks to operators, the one place where numbers are checked: every coordinate is finite
 //! and rounded to 0.01 pt, and no graphics state is ever saved, so none can be left open.
 //!
+//! A page begins with the one transformation it has: its unit is a hundredth of a point. Whole
+//! numbers are shorter than those with a point in them and written ten times as fast. A path is
+//! one operator to printpdf, whose own forms of paths leave out what drawings need: its text.
 //! Consecutive strokes of one pen become one path; a drawing of thousands of lines shrinks by a
 //! fifth. A figure's scale goes into its coordinates.
 
 use std::collections::BTreeMap;
+use std::fmt::Write;
 
 use printpdf::{
-    Codepoint, Color, DictItem, FontId, Greyscale, LineCapStyle, LineDashPattern, LineJoinStyle,
-    Op, PdfFontHandle, Point, Pt, Rgb, TextItem,
+    Codepoint, Color, CurTransMat, DictItem, FontId, Greyscale, LineCapStyle, LineDashPattern,
+    LineJoinStyle, Op, PdfFontHandle, Point, Pt, Rgb, TextItem,
 };
 
 use super::fonts::{UsedFonts, resource_name};
@@ -19,8 +23,12 @@ use crate::text::Fonts;
 
 /// Farther out than any sheet: such a number is a fault in a drawing.
 const FARTHEST: f64 = 100_000.0;
+/// The unit of a page's content, in points.
+const UNIT: f32 = 0.01;
 /// Segments in one path; some printers give up on longer ones.
 const LONGEST_PATH: usize = 4_000;
+/// About as long is a piece of a path, in characters.
+const PIECE_LENGTH: usize = 14;
 
 /// A page as operators.
 pub(super) struct Lowered {
@@ -39,7 +47,9 @@ pub(super) fn lower(
     used: &mut UsedFonts,
 ) -> Lowered {
     let mut lowering = Lowering {
-        ops: Vec::new(),
+        ops: vec![Op::SetTransformationMatrix {
+            matrix: CurTransMat::Raw([UNIT, 0.0, 0.0, UNIT, 0.0, 0.0]),
+        }],
         structure,
         marked: Vec::new(),
         within: None,
@@ -52,7 +62,7 @@ pub(super) fn lower(
             height: page.height,
         },
         state: State::default(),
-        path: 0,
+        open: PathText::default(),
     };
     for placed in &page.content {
         match placed {
@@ -119,10 +129,10 @@ enum Cap {
 struct State {
     stroke: Option<Tone>,
     fill: Option<Tone>,
-    width: Option<f32>,
-    dashes: Vec<f32>,
+    width: Option<i64>,
+    dashes: Vec<i64>,
     cap: Option<Cap>,
-    font: Option<(Face, f32)>,
+    font: Option<(Face, i64)>,
 }
 
 struct Lowering<'l> {
@@ -136,20 +146,36 @@ struct Lowering<'l> {
     used: &'l mut UsedFonts,
     frame: Frame,
     state: State,
-    /// Pieces in the open path that is still to be stroked.
-    path: usize,
+    /// The path that is still to be stroked.
+    open: PathText,
 }
 
-/// A number that may stand in a PDF.
-fn checked(value: f64) -> Option<f32> {
-    let rounded = libm::round(value * 100.0) / 100.0;
+/// A path as it is written, line by line.
+#[derive(Default)]
+struct PathText {
+    text: String,
+    /// How many pieces it has.
+    pieces: usize,
+}
+
+/// A number that may stand in a PDF, in hundredths of a whole.
+fn hundredths(value: f64) -> Option<i64> {
     #[expect(
         clippy::cast_possible_truncation,
-        reason = "rounded to 0.01 and below 100 000: a single float holds it to 0.004"
+        reason = "checked to be a number and below 100 000"
     )]
-    let single = rounded as f32;
-    // Adding zero turns a negative zero into zero.
-    (rounded.is_finite() && rounded.abs() <= FARTHEST).then_some(single + 0.0)
+    let whole = libm::round(value * 100.0) as i64;
+    (value.is_finite() && value.abs() <= FARTHEST).then_some(whole)
+}
+
+/// A length in the unit of the page, as printpdf takes it.
+fn pt(hundredths: i64) -> Pt {
+    #[expect(
+        clippy::cast_precision_loss,
+        reason = "below 10 000 000: a single float holds it"
+    )]
+    let single = hundredths as f32;
+    Pt(single)
 }
 
 impl Lowering<'_> {
@@ -174,7 +200,7 @@ impl Lowering<'_> {
     fn end_belonging(&mut self) {
         self.end_path();
         if self.within.take().is_some() {
-            self.ops.push(operator("EMC", &[]));
+            self.ops.push(operator("EMC".to_owned()));
         }
     }
 
@@ -192,63 +218,75 @@ impl Lowering<'_> {
         }
     }
 
-    fn spot(&self, spot: Spot) -> Option<[f32; 2]> {
+    fn spot(&self, spot: Spot) -> Option<[i64; 2]> {
         let frame = self.frame;
         Some([
-            checked(frame.at.x + spot.x * frame.scale)?,
-            checked(frame.height - frame.at.y - spot.y * frame.scale)?,
+            hundredths(frame.at.x + spot.x * frame.scale)?,
+            hundredths(frame.height - frame.at.y - spot.y * frame.scale)?,
         ])
     }
 
-    /// The operators of a path, or none if one of its numbers is none.
-    fn path_ops(&self, path: &Path) -> Option<Vec<Op>> {
-        let mut ops = Vec::with_capacity(path.pieces.len());
+    /// A path as text, or none if one of its numbers is none.
+    fn path_text(&self, path: &Path) -> Option<PathText> {
+        // A path must begin with a place; anything else is a fault a reader may stumble over.
+        if !matches!(path.pieces.first(), None | Some(PathPiece::Move(_))) {
+            return None;
+        }
+        let mut text = String::with_capacity(path.pieces.len() * PIECE_LENGTH);
         for piece in &path.pieces {
-            ops.push(match *piece {
-                PathPiece::Move(to) => operator("m", &self.spot(to)?),
-                PathPiece::Line(to) => operator("l", &self.spot(to)?),
+            let written = match *piece {
+                PathPiece::Move(to) => {
+                    let [x, y] = self.spot(to)?;
+                    writeln!(text, "{x} {y} m")
+                }
+                PathPiece::Line(to) => {
+                    let [x, y] = self.spot(to)?;
+                    writeln!(text, "{x} {y} l")
+                }
                 PathPiece::Curve(a, b, to) => {
                     let ([ax, ay], [bx, by], [x, y]) =
                         (self.spot(a)?, self.spot(b)?, self.spot(to)?);
-                    operator("c", &[ax, ay, bx, by, x, y])
+                    writeln!(text, "{ax} {ay} {bx} {by} {x} {y} c")
                 }
-                PathPiece::Close => operator("h", &[]),
-            });
+                PathPiece::Close => writeln!(text, "h"),
+            };
+            written.ok()?;
         }
-        // A path must begin with a place; anything else is a fault a reader may stumble over.
-        let begins = matches!(path.pieces.first(), None | Some(PathPiece::Move(_)));
-        begins.then_some(ops)
+        Some(PathText {
+            text,
+            pieces: path.pieces.len(),
+        })
     }
 
     fn stroke(&mut self, path: &Path, pen: &Pen, cap: Cap) -> Option<()> {
-        let ops = self.path_ops(path)?;
-        let width = checked(pen.width * self.frame.scale)?.max(0.0);
-        let dashes: Vec<f32> = pen
+        let path = self.path_text(path)?;
+        let width = hundredths(pen.width * self.frame.scale)?.max(0);
+        let dashes: Vec<i64> = pen
             .dashes
             .iter()
-            .map(|dash| checked(dash * self.frame.scale))
+            .map(|dash| hundredths(dash * self.frame.scale))
             .collect::<Option<_>>()?;
         // Dashes of no length at all would never end in a reader.
-        let dashes = if dashes.iter().sum::<f32>() > 0.05 && dashes.iter().all(|d| *d >= 0.0) {
+        let dashes = if dashes.iter().sum::<i64>() > 5 && dashes.iter().all(|dash| *dash >= 0) {
             dashes
         } else {
             Vec::new()
         };
         let cap = if dashes.is_empty() { cap } else { Cap::Butt };
-        if ops.is_empty() {
+        if path.pieces == 0 {
             return Some(());
         }
         self.set_pen(width, pen.tone, dashes, cap);
-        self.path += ops.len();
-        self.ops.extend(ops);
-        if self.path > LONGEST_PATH {
+        self.open.pieces += path.pieces;
+        self.open.text.push_str(&path.text);
+        if self.open.pieces > LONGEST_PATH {
             self.end_path();
         }
         Some(())
     }
 
     /// Sets what differs from the pen before; that one's path is stroked first.
-    fn set_pen(&mut self, width: f32, tone: Tone, dashes: Vec<f32>, cap: Cap) {
+    fn set_pen(&mut self, width: i64, tone: Tone, dashes: Vec<i64>, cap: Cap) {
         let state = &self.state;
         let same = state.width == Some(width)
             && state.stroke == Some(tone)
@@ -259,7 +297,7 @@ impl Lowering<'_> {
         }
         self.end_path();
         if self.state.width != Some(width) {
-            self.ops.push(Op::SetOutlineThickness { pt: Pt(width) });
+            self.ops.push(Op::SetOutlineThickness { pt: pt(width) });
             self.state.width = Some(width);
         }
         if self.state.stroke != Some(tone) {
@@ -285,7 +323,7 @@ impl Lowering<'_> {
             self.ops.push(Op::SetLineDashPattern {
                 dash: LineDashPattern {
                     offset: 0.0,
-                    pattern: dashes.iter().copied().collect(),
+                    pattern: dashes.iter().map(|dash| pt(*dash).0).collect(),
                 },
             });
             self.state.dashes = dashes;
@@ -293,36 +331,40 @@ impl Lowering<'_> {
     }
 
     fn end_path(&mut self) {
-        if self.path > 0 {
-            self.ops.push(operator("S", &[]));
-            self.path = 0;
+        if self.open.pieces > 0 {
+            let path = std::mem::take(&mut self.open);
+            self.paint(path, "S");
         }
     }
 
+    /// A path with the operator that paints it.
+    fn paint(&mut self, mut path: PathText, how: &str) {
+        path.text.push_str(how);
+        self.ops.push(operator(path.text));
+    }
+
     fn fill(&mut self, path: &Path, tone: Tone) -> Option<()> {
-        let ops = self.path_ops(path)?;
-        if ops.is_empty() {
+        let path = self.path_text(path)?;
+        if path.pieces == 0 {
             return Some(());
         }
         self.end_path();
         self.set_fill(tone);
-        self.ops.extend(ops);
-        self.ops.push(operator("f*", &[]));
+        self.paint(path, "f*");
         Some(())
     }
 
     /// Fills and strokes a path in one tone.
     fn seal(&mut self, path: &Path, tone: Tone, width: f64, cap: Cap) -> Option<()> {
-        let ops = self.path_ops(path)?;
-        let width = checked(width * self.frame.scale)?.max(0.0);
-        if ops.is_empty() {
+        let path = self.path_text(path)?;
+        let width = hundredths(width * self.frame.scale)?.max(0);
+        if path.pieces == 0 {
             return Some(());
         }
         self.end_path();
         self.set_fill(tone);
         self.set_pen(width, tone, Vec::new(), cap);
-        self.ops.extend(ops);
-        self.ops.push(operator("B*", &[]));
+        self.paint(path, "B*");
         Some(())
     }
 
@@ -338,8 +380,8 @@ impl Lowering<'_> {
         let Some(first) = first else {
             return Some(());
         };
-        let size = checked(run.size * self.frame.scale)?;
-        if size <= 0.0 {
+        let size = hundredths(run.size * self.frame.scale)?;
+        if size <= 0 {
             return None;
         }
         let start = run.origin.shifted(first.offset_x, 0.0);
@@ -351,12 +393,12 @@ impl Lowering<'_> {
         if self.state.font != Some((run.face, size)) {
             self.ops.push(Op::SetFont {
                 font: PdfFontHandle::External(FontId(resource_name(run.face).to_owned())),
-                size: Pt(size),
+                size: pt(size),
             });
             self.state.font = Some((run.face, size));
         }
         self.ops.push(Op::SetTextCursor {
-            pos: Point { x: Pt(x), y: Pt(y) },
+            pos: Point { x: pt(x), y: pt(y) },
         });
         self.ops.extend(shown);
         self.ops.push(Op::EndTextSection);
@@ -368,20 +410,16 @@ impl Lowering<'_> {
         let per_size = 1_000.0 / run.size;
         let mut ops = Vec::with_capacity(1);
         let mut codes: Vec<Codepoint> = Vec::with_capacity(run.glyphs.len());
-        let mut rise = 0.0_f32;
+        let mut rise = 0;
         // Where the reader's pen is and where it should be, in thousandths of the size; what
         // rounding leaves over is carried to the next glyph, so that no line drifts.
         let (mut pen, mut meant) = (0.0_f64, 0.0_f64);
         let start = run.glyphs.first().map_or(0.0, |glyph| glyph.offset_x);
         for glyph in &run.glyphs {
-            let raised = checked(glyph.offset_y * self.frame.scale)?;
+            let raised = hundredths(glyph.offset_y * self.frame.scale)?;
             let wanted = (meant + glyph.offset_x - start) * per_size;
             let adjust = libm::round((pen - wanted) * 10.0) / 10.0;
-            #[expect(
-                clippy::cast_possible_truncation,
-                reason = "a few thousandths of the size"
-            )]
-            let offset = checked(adjust)? as f64 as f32;
+            let offset = single(adjust)?;
             if offset != 0.0
                 && let Some(before) = codes.last_mut()
             {
@@ -392,7 +430,9 @@ impl Lowering<'_> {
                 if !codes.is_empty() {
                     ops.push(show(std::mem::take(&mut codes)));
                 }
-                ops.push(Op::SetLineOffset { multiplier: raised });
+                ops.push(Op::SetLineOffset {
+                    multiplier: pt(raised).0,
+                });
                 rise = raised;
             }
             let code = self.used.code(self.fonts, run.face, glyph);
@@ -401,7 +441,7 @@ impl Lowering<'_> {
             meant += glyph.advance;
         }
         ops.push(show(codes));
-        if rise != 0.0 {
+        if rise != 0 {
             ops.push(Op::SetLineOffset { multiplier: 0.0 });
         }
         (pen.is_finite() && meant.is_finite()).then_some(ops)
@@ -426,20 +466,23 @@ fn marking(key: &str, name: &str, number: Option<i64>) -> Op {
     }
 }
 
-fn operator(key: &str, numbers: &[f32]) -> Op {
+/// An operator, or several, as they stand in the file.
+fn operator(text: String) -> Op {
     Op::Unknown {
-        key: key.to_owned(),
-        value: numbers
-            .iter()
-            .map(|number| DictItem::Real(*number))
-            .collect(),
+        key: text,
+        value: Vec::new(),
     }
+}
+
+/// A number that has no unit of the page, in hundredths as well.
+fn single(value: f64) -> Option<f32> {
+    hundredths(value).map(|whole| pt(whole).0 / 100.0)
 }
 
 fn colour(tone: Tone) -> Color {
     let channel = |level: f64| {
         let level = if level.is_finite() { level } else { 0.0 };
-        checked(level.clamp(0.0, 1.0)).unwrap_or(0.0)
+        single(level.clamp(0.0, 1.0)).unwrap_or(0.0)
     };
     let (red, green, blue) = (channel(tone.red), channel(tone.green), channel(tone.blue));
     #[expect(clippy::float_cmp, reason = "a grey is one number three times")]
@@ -482,9 +525,21 @@ mod tests {
         })
     }
 
+    /// The lines of all paths.
+    fn lines(lowered: &Lowered) -> Vec<&str> {
+        let text = lowered.ops.iter().filter_map(|op| {
+            if let Op::Unknown { key, .. } = op {
+                Some(key.lines())
+            } else {
+                None
+            }
+        });
+        text.flatten().collect()
+    }
+
     fn count(lowered: &Lowered, operator: &str) -> usize {
-        let is_it = |op: &&Op| matches!(op, Op::Unknown { key, .. } if key == operator);
-        lowered.ops.iter().filter(is_it).count()
+        let ends = |line: &&&str| line.split(' ').next_back() == Some(operator);
+        lines(lowered).iter().filter(ends).count()
     }
 
     #[test]
@@ -503,20 +558,10 @@ mod tests {
     #[test]
     fn coordinates_count_from_below_and_are_rounded() {
         let page = lowered(vec![line(1.234_567, 0.5)]);
-        let first = page.ops.iter().find_map(|op| {
-            let Op::Unknown { key, value } = op else {
-                return None;
-            };
-            (key == "m").then(|| value.clone())
-        });
-        assert_eq!(
-            first,
-            Some(vec![DictItem::Real(1.23), DictItem::Real(90.0)])
-        );
-        assert_eq!(checked(-0.001), Some(0.0));
-        assert!(checked(-0.001).is_some_and(f32::is_sign_positive));
-        assert_eq!(checked(f64::NAN), None);
-        assert_eq!(checked(1e9), None);
+        assert!(lines(&page).contains(&"123 9000 m"));
+        assert_eq!(hundredths(-0.001), Some(0));
+        assert_eq!(hundredths(f64::NAN), None);
+        assert_eq!(hundredths(1e9), None);
     }
 
     #[test]
