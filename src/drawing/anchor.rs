@@ -140,16 +140,18 @@ mod tests {
     #[test]
     fn what_is_level_with_a_corner_and_beside_it_is_outside() {
         let mut dice = Dice::new(5);
-        let mut number = || f64::from(u32::try_from(dice.roll(1_000_000)).unwrap()) / 3.0;
+        let mut number = || f64::from(u32::try_from(dice.roll(1_000_000)).unwrap()) / 3.0 - 2e5;
         for _ in 0..10_000 {
             let ring = vec![
                 [number(), number()],
                 [number(), number()],
                 [number(), number()],
             ];
-            for [_, y] in ring.clone() {
-                for x in [-1.0, 400_000.0] {
-                    assert!(distance_inside(std::slice::from_ref(&ring), [x, y]) < 0.0);
+            for [_, level] in ring.clone() {
+                for y in [level.next_down(), level, level.next_up()] {
+                    for x in [-400_000.0, 400_000.0] {
+                        assert!(distance_inside(std::slice::from_ref(&ring), [x, y]) < 0.0);
+                    }
                 }
             }
         }

@@ -15,7 +15,7 @@ use i_overlay::core::overlay::{Overlay, ShapeType};
 use i_overlay::core::overlay_rule::OverlayRule;
 use i_overlay::i_float::int::point::IntPoint;
 
-use super::bodies::{Grade, add_piece};
+use super::bodies::{Grade, Standing, add_pieces};
 use super::contacts::{Box3, Contacts, TOUCHING};
 use super::grid::Bounds;
 use super::rings::{Rings, area, inside};
@@ -124,15 +124,13 @@ impl<'b> Blocking<'b> {
         }
         let mut scene = Scene::new();
         if let Some(placed) = self.build.piece(piece) {
-            add_piece(
-                &mut scene,
-                BodyId(0),
-                self.build,
-                self.solids,
-                placed,
-                Grade::Coarse,
-                [0.0; 3],
-            );
+            let own = Standing {
+                body: BodyId(0),
+                piece: placed,
+                grade: Grade::Coarse,
+                offset: [0.0; 3],
+            };
+            add_pieces(&mut scene, self.build, self.solids, &[own]);
         }
         for way in Direction::ALL {
             self.flats.insert((piece, way), flats_towards(&scene, way));

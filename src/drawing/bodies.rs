@@ -91,30 +91,79 @@ fn reach(intervals: &[Interval; 3], index: usize) -> Interval {
     intervals.get(index).copied().unwrap_or_default()
 }
 
-/// Adds a placed piece to a scene, moved by `offset` micrometres.
-pub(super) fn add_piece(
+/// A placed piece as a body of a scene.
+#[derive(Clone, Copy)]
+pub(super) struct Standing<'p> {
+    pub(super) body: BodyId,
+    pub(super) piece: &'p PlacedPart,
+    pub(super) grade: Grade,
+    /// How far it is from its place, in micrometres.
+    pub(super) offset: [f64; 3],
+}
+
+/// Adds placed pieces to a scene.
+pub(super) fn add_pieces(
     scene: &mut Scene,
-    body: BodyId,
     build: &Build,
     solids: &Solids,
-    piece: &PlacedPart,
-    grade: Grade,
-    offset: [f64; 3],
+    pieces: &[Standing<'_>],
 ) {
-    let (Some(part), Some(solid)) = (build.part(piece.part), solids.part(piece.part)) else {
-        return;
+    let shells = || {
+        let known = pieces.iter();
+        known.filter_map(|own| Some((own, shell_of(build, solids, own)?)))
     };
-    let shell = match grade {
+    // Scenes are long: room is made once for all.
+    let faces = shells().map(|(_, (_, shell))| shell.faces.len()).sum();
+    let edges = shells().map(|(_, (_, shell))| shell.edges.len()).sum();
+    scene.faces.reserve_exact(faces);
+    scene.edges.reserve_exact(edges);
+    for (own, (part, shell)) in shells() {
+        add_placed(scene, own, part, shell, |_| true);
+    }
+}
+
+/// Adds those faces and edges of a placed piece of which `wanted` says so, by their points.
+pub(super) fn add_part_of_piece(
+    scene: &mut Scene,
+    build: &Build,
+    solids: &Solids,
+    own: &Standing<'_>,
+    wanted: impl Fn(&mut dyn Iterator<Item = WorldPoint>) -> bool,
+) {
+    if let Some((part, shell)) = shell_of(build, solids, own) {
+        add_placed(scene, own, part, shell, wanted);
+    }
+}
+
+/// The part that a piece is of, and its solid in the grade that is drawn.
+fn shell_of<'s>(
+    build: &'s Build,
+    solids: &'s Solids,
+    own: &Standing<'_>,
+) -> Option<(&'s Part, &'s Shell)> {
+    let solid = solids.part(own.piece.part)?;
+    let shell = match own.grade {
         Grade::Fine => &solid.fine,
         Grade::Coarse => &solid.coarse,
     };
-    let lie = Lie::of(piece, part);
-    let [dx, dy, dz] = offset;
+    Some((build.part(own.piece.part)?, shell))
+}
+
+fn add_placed(
+    scene: &mut Scene,
+    own: &Standing<'_>,
+    part: &Part,
+    shell: &Shell,
+    wanted: impl Fn(&mut dyn Iterator<Item = WorldPoint>) -> bool,
+) {
+    let lie = Lie::of(own.piece, part);
+    let [dx, dy, dz] = own.offset;
     let point = |point: &Point| {
         let [x, y, z] = lie.point(point);
         [x + dx, y + dy, z + dz]
     };
-    add_mapped(scene, body, shell, point, |vector| lie.vector(vector));
+    let vector = |vector| lie.vector(vector);
+    add_mapped(scene, own.body, shell, (point, vector), wanted);
 }
 
 /// Adds a shell that is in the world already, moved by `offset` micrometres.
@@ -124,19 +173,22 @@ pub(super) fn add_shell(scene: &mut Scene, body: BodyId, shell: &Shell, offset: 
         let [x, y, z] = point.map(micrometres);
         [x + dx, y + dy, z + dz]
     };
-    add_mapped(scene, body, shell, point, |vector| vector);
+    scene.faces.reserve(shell.faces.len());
+    scene.edges.reserve(shell.edges.len());
+    add_mapped(scene, body, shell, (point, |vector| vector), |_| true);
 }
 
 fn add_mapped(
     scene: &mut Scene,
     body: BodyId,
     shell: &Shell,
-    point: impl Fn(&Point) -> WorldPoint,
-    vector: impl Fn([f64; 3]) -> [f64; 3],
+    (point, vector): (impl Fn(&Point) -> WorldPoint, impl Fn([f64; 3]) -> [f64; 3]),
+    wanted: impl Fn(&mut dyn Iterator<Item = WorldPoint>) -> bool,
 ) {
-    scene.faces.reserve(shell.faces.len());
-    scene.edges.reserve(shell.edges.len());
     for face in &shell.faces {
+        if !wanted(&mut face.rings.iter().flatten().map(&point)) {
+            continue;
+        }
         scene.faces.push(SceneFace {
             body,
             surface: face.surface.0,
@@ -159,7 +211,10 @@ fn add_mapped(
         });
     }
     for edge in &shell.edges {
-        let [a, b] = &edge.ends;
+        let ends = [point(&edge.ends[0]), point(&edge.ends[1])];
+        if !wanted(&mut ends.into_iter()) {
+            continue;
+        }
         scene.edges.push(SceneEdge {
             body,
             kind: match edge.joining {
@@ -167,7 +222,7 @@ fn add_mapped(
                 Joining::Smooth => EdgeKind::Smooth,
                 Joining::Seam => EdgeKind::Seam,
             },
-            ends: [point(a), point(b)],
+            ends,
             normals: edge.normals.map(&vector),
             round: edge.round.and_then(numbered),
             stands: edge

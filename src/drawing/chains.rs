@@ -1,17 +1,14 @@
 //! Visible pieces joined end to end, so that a pen draws a corner once and round.
 
+use super::grid::nearest;
+
 /// Ends this near, in micrometres of the view, meet.
 const NEAR: f64 = 4.0;
 
 type Key = (i64, i64);
 
 fn key([x, y]: [f64; 2]) -> Key {
-    #[expect(
-        clippy::cast_possible_truncation,
-        reason = "a view is far smaller than 2^63 µm"
-    )]
-    let whole = |value: f64| (value / NEAR).round() as i64;
-    (whole(x), whole(y))
+    (nearest(x / NEAR), nearest(y / NEAR))
 }
 
 /// A visible line that is to be drawn.

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::bodies::{Grade, add_piece, length};
+use super::bodies::{Grade, Standing, add_part_of_piece, length};
 use super::compose::{Shot, Staging, Studio};
 use super::explode::Move;
 use super::grid::Bounds;
@@ -293,23 +293,17 @@ impl Detail {
                 && square.meets(place.corners().into_iter())
             {
                 let (build, solids) = (studio.build, studio.solids);
-                add_piece(
-                    &mut scene,
-                    *body,
-                    build,
-                    solids,
-                    placed,
-                    Grade::Fine,
+                let own = Standing {
+                    body: *body,
+                    piece: placed,
+                    grade: Grade::Fine,
                     offset,
-                );
+                };
+                add_part_of_piece(&mut scene, build, solids, &own, |points| {
+                    square.meets(points)
+                });
             }
         }
-        scene
-            .faces
-            .retain(|face| square.meets(face.rings.iter().flatten().copied()));
-        scene
-            .edges
-            .retain(|edge| square.meets(edge.ends.into_iter()));
         scene
     }
 }

@@ -210,6 +210,17 @@ impl Raster {
     }
 }
 
+/// The nearest whole number, of two as near the one farther from zero. Where the processor has no
+/// instruction for it, `round` is a call.
+pub(super) fn nearest(value: f64) -> i64 {
+    #[expect(
+        clippy::cast_possible_truncation,
+        reason = "float to int casts saturate"
+    )]
+    let whole = (value + 0.5_f64.copysign(value)) as i64;
+    whole
+}
+
 /// `value` as a whole number from 0 to `most`.
 pub(super) fn clamped(value: f64, most: usize) -> usize {
     #[expect(

@@ -154,7 +154,7 @@ fn hidden_stretches(
     bounds.take(q[0], q[1]);
     let farthest = p[2].min(q[2]);
     hidden.clear();
-    for cell in front.grid.cells_on(line) {
+    let mut is_all_hidden = |cell| {
         for number in front.grid.things(cell) {
             let face = &front.faces[*number as usize];
             if face.depth.1 <= farthest {
@@ -167,11 +167,13 @@ fn hidden_stretches(
             if touches(&face.bounds, &bounds) {
                 hide(ends, face, hidden);
                 if matches!(hidden.last(), Some((a, b)) if *a <= 0.0 && *b >= 1.0) {
-                    return;
+                    return true;
                 }
             }
         }
-    }
+        false
+    };
+    front.grid.cells_on(line).any(&mut is_all_hidden);
 }
 
 fn touches(a: &Bounds, b: &Bounds) -> bool {

@@ -49,7 +49,7 @@ pub(super) fn merge_within(
         let [[ax, ay], [bx, by]] = line.ends;
         let flat = [ax, ay, bx, by];
         covered.clear();
-        for cell in near_cells(&grid, flat, apart) {
+        near_cells(&grid, flat, apart).for_each(|cell| {
             for other in grid.things(cell) {
                 let other = *other as usize;
                 if seen[other] != number {
@@ -57,7 +57,7 @@ pub(super) fn merge_within(
                     covered.extend(together(line, &lines[other], apart));
                 }
             }
-        }
+        });
         lay_rest(line, &mut covered, shortest, &mut kept);
         if let Ok(number) = u32::try_from(number) {
             grid.lay_line(number, &flat);

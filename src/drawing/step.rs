@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::blocking::Blocking;
-use super::bodies::{Grade, add_piece};
+use super::bodies::{Grade, Standing, add_pieces};
 use super::compose::{Beside, Print, Shot, Staging, Studio, bounds_of, fit};
 use super::contacts::Box3;
 use super::detail::too_small;
@@ -278,6 +278,7 @@ fn stage(studio: &Studio<'_>, step: &Step, arranged: &Arrangement, scale: f64) -
     let mut staging = Staging::default();
     let new = arranged.new.iter().map(|piece| (piece, Ink::New));
     let built = arranged.built.iter().map(|piece| (piece, Ink::Built));
+    let mut standing = Vec::with_capacity(arranged.new.len() + arranged.built.len());
     for (number, (piece, ink)) in new.chain(built).enumerate() {
         let id = body(number);
         let grade = if ink == Ink::Built {
@@ -286,20 +287,16 @@ fn stage(studio: &Studio<'_>, step: &Step, arranged: &Arrangement, scale: f64) -
             grade(scale)
         };
         let moved = arranged.moves.get(piece);
-        if let Some(placed) = studio.build.piece(*piece) {
-            add_piece(
-                &mut staging.scene,
-                id,
-                studio.build,
-                studio.solids,
-                placed,
-                grade,
-                moved.map_or([0.0; 3], |moved| moved.offset),
-            );
-        }
+        standing.extend(studio.build.piece(*piece).map(|piece| Standing {
+            body: id,
+            piece,
+            grade,
+            offset: moved.map_or([0.0; 3], |moved| moved.offset),
+        }));
         staging.inks.insert(id, ink);
         staging.pieces.insert(id, *piece);
     }
+    add_pieces(&mut staging.scene, studio.build, studio.solids, &standing);
     for (number, line) in &arranged.ways {
         staging.scene.add_line(body(*number), *line);
     }

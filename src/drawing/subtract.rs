@@ -6,7 +6,7 @@ use i_overlay::core::overlay_rule::OverlayRule;
 use i_overlay::i_float::int::point::IntPoint;
 
 use super::anchor::distance_inside;
-use super::grid::Bounds;
+use super::grid::{Bounds, nearest};
 use super::rings::{Ring, Rings, area, girth};
 
 /// Pieces narrower than this on an average, in micrometres, are slits between faces that meet,
@@ -179,15 +179,14 @@ fn is_more_than_a_slit(rings: &Rings) -> bool {
     covered > around * SLIT / 2.0
 }
 
+/// What the plane operations can hold, in micrometres: a kilometre.
+const LIMIT: i64 = 1_000_000_000;
+
 /// A point on the grid of whole micrometres, kept inside of what the plane operations can hold.
 fn on_grid(point: &[f64; 2]) -> IntPoint<i32> {
     let whole = |value: f64| {
-        #[expect(
-            clippy::cast_possible_truncation,
-            reason = "kept inside the limits first"
-        )]
-        let whole = value.round().clamp(-1.0e9, 1.0e9) as i32;
-        whole
+        let kept = nearest(value).clamp(-LIMIT, LIMIT);
+        i32::try_from(kept).unwrap_or_default()
     };
     IntPoint::new(whole(point[0]), whole(point[1]))
 }

@@ -7,7 +7,7 @@
 use std::collections::BTreeMap;
 
 use super::front::{Front, FrontFace};
-use super::grid::Bounds;
+use super::grid::{Bounds, nearest};
 use super::scene::BodyId;
 
 /// Round walls larger than this in the view, in micrometres, keep their facets and their shading.
@@ -123,12 +123,8 @@ fn outline(facets: &[&FrontFace]) -> Option<Vec<[f64; 4]>> {
     closed.then(|| ring.into_iter().map(as_edge).collect())
 }
 
-#[expect(
-    clippy::cast_possible_truncation,
-    reason = "float to int casts saturate"
-)]
 fn on_grid(x: f64, y: f64) -> GridPoint {
-    (x.round() as i64, y.round() as i64)
+    (nearest(x), nearest(y))
 }
 
 #[expect(

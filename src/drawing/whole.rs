@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::blocking::Blocking;
-use super::bodies::{Grade, add_piece};
+use super::bodies::{Grade, Standing, add_pieces};
 use super::compose::{Beside, Print, Shot, Staging, Studio, bounds_of, fit, framed};
 use super::contacts::Box3;
 use super::dimensions::overall_dimensions;
@@ -51,37 +51,33 @@ fn assembled(studio: &Studio<'_>, view: &View, height_mm: f64) -> Staging {
         studio.frame.width_mm,
         height_mm,
     );
-    let mut staging = Staging::default();
-    for (number, piece) in studio.build.placed.iter().enumerate() {
-        let id = body(number);
-        add_piece(
-            &mut staging.scene,
-            id,
-            studio.build,
-            studio.solids,
-            piece,
-            grade(scale),
-            [0.0; 3],
-        );
-        staging.pieces.insert(id, PlacedId(number));
+    let pieces = 0..studio.build.placed.len();
+    Staging {
+        scene: all_in_place(studio, grade(scale)),
+        pieces: pieces
+            .map(|number| (body(number), PlacedId(number)))
+            .collect(),
+        ..Staging::default()
     }
-    staging
 }
 
 /// The scene of all pieces in their places, as seen from afar.
 pub(super) fn in_place(studio: &Studio<'_>) -> Scene {
-    let mut scene = Scene::new();
-    for (number, piece) in studio.build.placed.iter().enumerate() {
-        add_piece(
-            &mut scene,
-            body(number),
-            studio.build,
-            studio.solids,
+    all_in_place(studio, Grade::Coarse)
+}
+
+fn all_in_place(studio: &Studio<'_>, grade: Grade) -> Scene {
+    let placed = studio.build.placed.iter().enumerate();
+    let standing: Vec<Standing<'_>> = placed
+        .map(|(number, piece)| Standing {
+            body: body(number),
             piece,
-            Grade::Coarse,
-            [0.0; 3],
-        );
-    }
+            grade,
+            offset: [0.0; 3],
+        })
+        .collect();
+    let mut scene = Scene::new();
+    add_pieces(&mut scene, studio.build, studio.solids, &standing);
     scene
 }
 
@@ -188,21 +184,18 @@ pub(super) fn exploded(studio: &Studio<'_>, blocking: &mut Blocking<'_>) -> Shot
         height_mm,
     );
     let mut staging = Staging::default();
+    let mut standing = Vec::with_capacity(all.len());
     for (number, piece) in all.iter().enumerate() {
         let id = body(number);
-        if let Some(placed) = studio.build.piece(*piece) {
-            add_piece(
-                &mut staging.scene,
-                id,
-                studio.build,
-                studio.solids,
-                placed,
-                grade(scale),
-                offset(*piece),
-            );
-        }
+        standing.extend(studio.build.piece(*piece).map(|placed| Standing {
+            body: id,
+            piece: placed,
+            grade: grade(scale),
+            offset: offset(*piece),
+        }));
         staging.pieces.insert(id, *piece);
     }
+    add_pieces(&mut staging.scene, studio.build, studio.solids, &standing);
     for (number, piece) in all.iter().enumerate() {
         if let Some(moved) = moves.get(piece) {
             let known = |other: PlacedId| moves.get(&other).map(|moved| moved.offset);
