@@ -48,15 +48,19 @@ fn connected(facets: Vec<FrontFace>) -> Vec<Vec<FrontFace>> {
         return vec![facets];
     }
     let mut parent: Vec<usize> = (0..facets.len()).collect();
-    let mut first_at: BTreeMap<(GridPoint, GridPoint), usize> = BTreeMap::new();
+    let mut edges: Vec<((GridPoint, GridPoint), usize)> = Vec::new();
     for (number, facet) in facets.iter().enumerate() {
-        for [ax, ay, bx, by] in &facet.edges {
+        edges.extend(facet.edges.iter().map(|[ax, ay, bx, by]| {
             let (a, b) = (on_grid(*ax, *ay), on_grid(*bx, *by));
-            let other = *first_at.entry((a.min(b), a.max(b))).or_insert(number);
-            let (one, two) = (root(&parent, other), root(&parent, number));
-            if let Some(slot) = parent.get_mut(one.max(two)) {
-                *slot = one.min(two);
-            }
+            ((a.min(b), a.max(b)), number)
+        }));
+    }
+    edges.sort_unstable();
+    let pairs = edges.iter().zip(edges.iter().skip(1));
+    for ((_, one), (_, two)) in pairs.filter(|(one, two)| one.0 == two.0) {
+        let (one, two) = (root(&parent, *one), root(&parent, *two));
+        if let Some(slot) = parent.get_mut(one.max(two)) {
+            *slot = one.min(two);
         }
     }
     let mut walls: BTreeMap<usize, Vec<FrontFace>> = BTreeMap::new();
@@ -96,30 +100,40 @@ fn together(facets: Vec<FrontFace>) -> Vec<FrontFace> {
 
 /// The one ring around facets that share edges; none where they make more than one ring.
 fn outline(facets: &[&FrontFace]) -> Option<Vec<[f64; 4]>> {
-    let mut open: BTreeMap<(GridPoint, GridPoint), i32> = BTreeMap::new();
-    for edge in facets.iter().flat_map(|facet| &facet.edges) {
-        let [ax, ay, bx, by] = *edge;
-        let (a, b) = (on_grid(ax, ay), on_grid(bx, by));
+    // Each edge from its lower end, and whether it is gone through that way.
+    let mut edges: Vec<((GridPoint, GridPoint), bool)> = Vec::new();
+    for [ax, ay, bx, by] in facets.iter().flat_map(|facet| &facet.edges) {
+        let (a, b) = (on_grid(*ax, *ay), on_grid(*bx, *by));
         if a != b {
-            // An edge of two facets is gone through once in each direction.
-            *open.entry((a, b)).or_insert(0) += 1;
-            *open.entry((b, a)).or_insert(0) -= 1;
+            edges.push(((a.min(b), a.max(b)), a < b));
         }
     }
-    let mut next: BTreeMap<GridPoint, GridPoint> = BTreeMap::new();
-    for ((a, b), times) in open.into_iter().filter(|(_, times)| *times > 0) {
-        if times > 1 || next.insert(a, b).is_some() {
-            return None;
+    edges.sort_unstable();
+    let mut next: Vec<(GridPoint, GridPoint)> = Vec::new();
+    for same in edges.chunk_by(|one, other| one.0 == other.0) {
+        // An edge of two facets is gone through once in each direction.
+        let forwards = same.iter().filter(|(_, forwards)| *forwards).count();
+        match (same.first(), forwards, same.len() - forwards) {
+            (Some(((low, high), _)), 1, 0) => next.push((*low, *high)),
+            (Some(((low, high), _)), 0, 1) => next.push((*high, *low)),
+            (_, forwards, backwards) if forwards == backwards => {}
+            _ => return None,
         }
     }
-    let (start, _) = next.first_key_value()?;
-    let (start, mut at) = (*start, *start);
+    next.sort_unstable();
+    let (start, _) = *next.first()?;
+    let mut at = start;
     let mut ring = Vec::with_capacity(next.len());
-    while let Some(to) = next.remove(&at) {
+    while ring.len() < next.len() {
+        let from = next.partition_point(|(from, _)| *from < at);
+        let (_, to) = *next.get(from).filter(|(from, _)| *from == at)?;
         ring.push([at, to]);
         at = to;
+        if at == start {
+            break;
+        }
     }
-    let closed = at == start && next.is_empty();
+    let closed = at == start && ring.len() == next.len();
     closed.then(|| ring.into_iter().map(as_edge).collect())
 }
 
