@@ -2,7 +2,7 @@
 
 use super::fills::VisibleFill;
 use super::grid::Bounds;
-use super::rings::area;
+use super::rings::{area, sides};
 
 /// The place of a leader's dot in the visible part of a body, and how far it is from the edge,
 /// in micrometres of the view; none where nothing is seen.
@@ -96,7 +96,7 @@ struct Side {
 fn edges_of(rings: &[Vec<[f64; 2]>]) -> Vec<Side> {
     rings
         .iter()
-        .flat_map(|ring| ring.iter().zip(ring.iter().cycle().skip(1)))
+        .flat_map(|ring| sides(ring))
         .map(|(a, b)| {
             let (dx, dy) = (b[0] - a[0], b[1] - a[1]);
             let square = dx * dx + dy * dy;

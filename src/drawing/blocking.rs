@@ -13,13 +13,13 @@ use std::collections::BTreeMap;
 use i_overlay::core::fill_rule::FillRule;
 use i_overlay::core::overlay::{Overlay, ShapeType};
 use i_overlay::core::overlay_rule::OverlayRule;
-use i_overlay::i_float::int::point::IntPoint;
 
 use super::bodies::{Grade, Standing, add_pieces};
 use super::contacts::{Box3, Contacts, TOUCHING};
 use super::grid::Bounds;
-use super::rings::{Rings, area, inside};
+use super::rings::{Ring, Rings, area, inside};
 use super::scene::{BodyId, Scene};
+use super::subtract::{off_grid, on_grid};
 use crate::build::{Build, PlacedId};
 use crate::geometry::Direction;
 use crate::solid::Solids;
@@ -229,18 +229,10 @@ fn area_within(rings: &[Vec<[f64; 2]>], rectangle: &Flat) -> f64 {
 
 /// The area two faces share, in square micrometres.
 fn shared_area(own: &[Vec<[f64; 2]>], its: &[Vec<[f64; 2]>]) -> f64 {
-    let point = |[x, y]: &[f64; 2]| {
-        #[expect(
-            clippy::cast_possible_truncation,
-            reason = "kept inside the limits first"
-        )]
-        let whole = |value: f64| value.clamp(-1e9, 1e9) as i32;
-        IntPoint::new(whole(*x), whole(*y))
-    };
     let mut overlay: Overlay<i32> = Overlay::new(64);
     for (rings, role) in [(own, ShapeType::Subject), (its, ShapeType::Clip)] {
         for ring in rings {
-            overlay.add_path_iter(ring.iter().map(point), role);
+            overlay.add_path_iter(ring.iter().map(on_grid), role);
         }
     }
     overlay
@@ -248,10 +240,7 @@ fn shared_area(own: &[Vec<[f64; 2]>], its: &[Vec<[f64; 2]>]) -> f64 {
         .iter()
         .flatten()
         .map(|ring| {
-            let points: Vec<[f64; 2]> = ring
-                .iter()
-                .map(|point| [f64::from(point.x), f64::from(point.y)])
-                .collect();
+            let points: Ring = ring.iter().copied().map(off_grid).collect();
             area(&points)
         })
         .sum()

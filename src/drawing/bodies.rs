@@ -108,16 +108,19 @@ pub(super) fn add_pieces(
     solids: &Solids,
     pieces: &[Standing<'_>],
 ) {
-    let shells = || {
-        let known = pieces.iter();
-        known.filter_map(|own| Some((own, shell_of(build, solids, own)?)))
-    };
+    let known: Vec<(&Standing<'_>, &Part, &Shell)> = pieces
+        .iter()
+        .filter_map(|own| {
+            let (part, shell) = shell_of(build, solids, own)?;
+            Some((own, part, shell))
+        })
+        .collect();
     // Scenes are long: room is made once for all.
-    let faces = shells().map(|(_, (_, shell))| shell.faces.len()).sum();
-    let edges = shells().map(|(_, (_, shell))| shell.edges.len()).sum();
+    let faces = known.iter().map(|(_, _, shell)| shell.faces.len()).sum();
+    let edges = known.iter().map(|(_, _, shell)| shell.edges.len()).sum();
     scene.faces.reserve_exact(faces);
     scene.edges.reserve_exact(edges);
-    for (own, (part, shell)) in shells() {
+    for (own, part, shell) in known {
         add_placed(scene, own, part, shell, |_| true);
     }
 }
@@ -211,7 +214,7 @@ fn add_mapped(
         });
     }
     for edge in &shell.edges {
-        let ends = [point(&edge.ends[0]), point(&edge.ends[1])];
+        let ends = edge.ends.each_ref().map(&point);
         if !wanted(&mut ends.into_iter()) {
             continue;
         }

@@ -1,6 +1,7 @@
 //! Visible pieces joined end to end, so that a pen draws a corner once and round.
 
 use super::grid::nearest;
+use super::meetings::Meetings;
 
 /// Ends this near, in micrometres of the view, meet.
 const NEAR: f64 = 4.0;
@@ -57,11 +58,13 @@ impl Chain {
 
 /// Lines joined to chains: at each meeting the chain goes on along the line that turns least.
 pub(super) fn chain(lines: &[Stretch]) -> Vec<Chain> {
-    let ends = Meetings::of(lines);
+    let numbered = lines.iter().enumerate();
+    let ends =
+        Meetings::of(numbered.flat_map(|(number, line)| line.ends.map(|end| (key(end), number))));
     let mut used = vec![false; lines.len()];
     let mut chains = Vec::new();
     // First from where an odd number of lines meet, so that no chain begins in the middle of one.
-    let odd = |at: &[f64; 2]| ends.at(*at).count() % 2 == 1;
+    let odd = |at: &[f64; 2]| ends.at(key(*at)).count() % 2 == 1;
     for wanted in [true, false] {
         for (number, line) in lines.iter().enumerate() {
             let [a, b] = &line.ends;
@@ -80,40 +83,17 @@ pub(super) fn chain(lines: &[Stretch]) -> Vec<Chain> {
     chains
 }
 
-/// Which lines meet at a point: points and lines in order.
-struct Meetings(Vec<(Key, usize)>);
-
-impl Meetings {
-    fn of(lines: &[Stretch]) -> Self {
-        let numbered = lines.iter().enumerate();
-        let mut meetings: Vec<(Key, usize)> = numbered
-            .flat_map(|(number, line)| line.ends.map(|end| (key(end), number)))
-            .collect();
-        meetings.sort_unstable();
-        Self(meetings)
-    }
-
-    /// The lines that meet at a point.
-    fn at(&self, point: [f64; 2]) -> impl Iterator<Item = usize> {
-        let point = key(point);
-        let from = self.0.partition_point(|(other, _)| *other < point);
-        let rest = self.0.get(from..).unwrap_or_default().iter();
-        rest.take_while(move |(other, _)| *other == point)
-            .map(|(_, number)| *number)
-    }
-}
-
 fn take(used: &mut [bool], number: usize) {
     if let Some(flag) = used.get_mut(number) {
         *flag = true;
     }
 }
 
-fn follow(lines: &[Stretch], ends: &Meetings, used: &mut [bool], chain: &mut Chain) {
+fn follow(lines: &[Stretch], ends: &Meetings<Key>, used: &mut [bool], chain: &mut Chain) {
     while let [.., before, at] = chain.points.as_slice() {
         let (before, at) = (*before, *at);
         let mut best: Option<(f64, usize, [f64; 2])> = None;
-        for number in ends.at(at) {
+        for number in ends.at(key(at)) {
             let (Some(line), Some(false)) = (lines.get(number), used.get(number)) else {
                 continue;
             };

@@ -38,6 +38,7 @@ impl VisibleFill {
 
 /// How much nearer, square to a face and in micrometres, another must be to lie over it.
 const OVER: f64 = 3.5;
+
 /// The visible part of every front face of a scene; faces of which nothing is seen are left out.
 pub fn visible_fills(scene: &Scene, view: &View) -> Vec<VisibleFill> {
     let scene = with_exact_silhouettes(Cow::Borrowed(scene), view);
@@ -269,7 +270,7 @@ mod tests {
 
     use super::*;
     use crate::drawing::scenes::{boxes, panel, stack};
-    use crate::drawing::subtract::add_rings;
+    use crate::drawing::subtract::{add_rings, off_grid};
 
     /// Fills neither overlap nor leave gaps: together they cover what all faces together cover.
     #[test]
@@ -291,10 +292,7 @@ mod tests {
                     .into_iter()
                     .flatten()
                     .map(|ring| {
-                        let ring: Vec<[f64; 2]> = ring
-                            .iter()
-                            .map(|point| [f64::from(point.x), f64::from(point.y)])
-                            .collect();
+                        let ring: Ring = ring.into_iter().map(off_grid).collect();
                         area(&ring)
                     })
                     .sum();

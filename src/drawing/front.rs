@@ -18,7 +18,8 @@ pub(super) struct FrontFace {
     pub(super) surface: u32,
     /// Which face of the scene it is.
     pub(super) source: usize,
-    /// Its outline in the view, as lines from point to point.
+    /// Its outline in the view, as lines from point to point: the outer ring counter-clockwise,
+    /// holes clockwise.
     pub(super) edges: Vec<[f64; 4]>,
     /// Where each ring begins and ends among its edges.
     pub(super) rings: Vec<Range<usize>>,
@@ -124,6 +125,9 @@ impl FrontFace {
             first[2] + offset / nw - sx * first[0] - sy * first[1],
         ];
         let convex = ranges.len() == 1 && turn_to_convex(&mut edges);
+        if !convex {
+            turn_rings(&mut edges, &ranges, &ring_bounds);
+        }
         let mut face = Self {
             body: of.body,
             surface: of.surface,
@@ -165,6 +169,9 @@ impl FrontFace {
         let mut edges = outline;
         let convex = turn_to_convex(&mut edges);
         let whole = 0..edges.len();
+        if !convex {
+            turn_rings(&mut edges, std::slice::from_ref(&whole), &[bounds]);
+        }
         let mut face = Self {
             body: middle.body,
             surface: middle.surface,
@@ -334,13 +341,36 @@ fn turn_to_convex(edges: &mut [[f64; 4]]) -> bool {
         return false;
     }
     if right {
-        edges.reverse();
-        for edge in edges.iter_mut() {
-            *edge = [edge[2], edge[3], edge[0], edge[1]];
-        }
+        turn_round(edges);
     }
     // A ring that winds twice bends one way too, but none of four edges or fewer does.
     edges.len() <= 4 || winds_once(edges)
+}
+
+/// The same ring, gone through the other way.
+fn turn_round(edges: &mut [[f64; 4]]) {
+    edges.reverse();
+    for edge in edges {
+        *edge = [edge[2], edge[3], edge[0], edge[1]];
+    }
+}
+
+/// Turns the outer one of several rings, the one around the others, counter-clockwise, and the others
+/// clockwise.
+fn turn_rings(edges: &mut [[f64; 4]], rings: &[Range<usize>], bounds: &[Bounds]) {
+    let size = |bounds: &Bounds| bounds.size().into_iter().product::<f64>();
+    let largest = rings
+        .iter()
+        .zip(bounds)
+        .max_by(|a, b| size(a.1).total_cmp(&size(b.1)));
+    for ring in rings {
+        let own = &mut edges[ring.clone()];
+        let twice: f64 = own.iter().map(|[ax, ay, bx, by]| ax * by - bx * ay).sum();
+        let is_outer = largest.is_some_and(|(outer, _)| outer == ring);
+        if (twice >= 0.0) != is_outer {
+            turn_round(own);
+        }
+    }
 }
 
 /// True where the ring's edges turn once in all.

@@ -14,7 +14,7 @@ use std::borrow::Cow;
 
 use super::front::{Front, FrontFace};
 use super::grid::Bounds;
-use super::merge::merge;
+use super::merge::{between, merge};
 use super::scene::{EdgeKind, Scene, SceneEdge};
 use super::silhouettes::with_exact_silhouettes;
 use super::view::{EDGE_ON, View, ViewPoint};
@@ -282,7 +282,7 @@ fn lay_visible(
     let [p, q] = *ends;
     let (dx, dy) = (q[0] - p[0], q[1] - p[1]);
     let length = (dx * dx + dy * dy).sqrt();
-    let mut lay = |a: f64, b: f64| {
+    let lay = |a: f64, b: f64| {
         let least = if a > 0.0 && b < 1.0 {
             SHORTEST_BETWEEN
         } else {
@@ -300,15 +300,7 @@ fn lay_visible(
             });
         }
     };
-    hidden.sort_by(|a, b| a.0.total_cmp(&b.0));
-    let mut reached = 0.0;
-    for (a, b) in hidden {
-        if *a > reached {
-            lay(reached, *a);
-        }
-        reached = f64::max(reached, *b);
-    }
-    lay(reached, 1.0);
+    between(hidden, lay);
 }
 
 /// The hidden stretches of a line, as one where they overlap.

@@ -110,7 +110,7 @@ fn lay_rest(
     }
     let [[ax, ay], [bx, by]] = line.ends;
     let length = line.length();
-    let mut lay = |a: f64, b: f64| {
+    let lay = |a: f64, b: f64| {
         if (b - a) * length >= shortest {
             let at = |t: f64| [ax + (bx - ax) * t, ay + (by - ay) * t];
             kept.push(VisibleLine {
@@ -119,9 +119,14 @@ fn lay_rest(
             });
         }
     };
-    covered.sort_by(|a, b| a.0.total_cmp(&b.0));
+    between(covered, lay);
+}
+
+/// Calls `lay` with what stretches leave of a line, from 0 to 1 along it; the last one may be none.
+pub(super) fn between(stretches: &mut [(f64, f64)], mut lay: impl FnMut(f64, f64)) {
+    stretches.sort_by(|a, b| a.0.total_cmp(&b.0));
     let mut reached = 0.0;
-    for (a, b) in covered {
+    for (a, b) in stretches {
         if *a > reached {
             lay(reached, *a);
         }

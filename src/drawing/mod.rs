@@ -29,6 +29,7 @@ mod hidden_lines;
 mod inset;
 mod layout;
 mod look;
+mod meetings;
 mod merge;
 mod part;
 mod pens;

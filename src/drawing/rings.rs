@@ -7,20 +7,22 @@ pub(super) type Ring = Vec<[f64; 2]>;
 /// An outline with its holes.
 pub(super) type Rings = Vec<Ring>;
 
+/// The sides of a ring, each from where it begins to where it ends.
+pub(super) fn sides(ring: &[[f64; 2]]) -> impl Iterator<Item = (&[f64; 2], &[f64; 2])> {
+    ring.iter().zip(ring.iter().cycle().skip(1))
+}
+
 /// The area a ring encloses: positive counter-clockwise.
 pub(super) fn area(ring: &[[f64; 2]]) -> f64 {
-    let next = ring.iter().cycle().skip(1);
-    ring.iter()
-        .zip(next)
+    let twice: f64 = sides(ring)
         .map(|([ax, ay], [bx, by])| ax * by - bx * ay)
-        .sum::<f64>()
-        / 2.0
+        .sum();
+    twice / 2.0
 }
 
 /// How long the way around a ring is.
 pub(super) fn girth(ring: &[[f64; 2]]) -> f64 {
-    ring.iter()
-        .zip(ring.iter().cycle().skip(1))
+    sides(ring)
         .map(|(a, b)| libm::hypot(b[0] - a[0], b[1] - a[1]))
         .sum()
 }
@@ -29,7 +31,7 @@ pub(super) fn girth(ring: &[[f64; 2]]) -> f64 {
 /// (Sutherland and Hodgman 1974, Reentrant polygon clipping).
 pub(super) fn keep_positive(ring: &[[f64; 2]], gap: impl Fn(f64, f64) -> f64) -> Ring {
     let mut kept = Vec::with_capacity(ring.len() + 2);
-    for (a, b) in ring.iter().zip(ring.iter().cycle().skip(1)) {
+    for (a, b) in sides(ring) {
         let (at_a, at_b) = (gap(a[0], a[1]), gap(b[0], b[1]));
         if at_a > 0.0 {
             kept.push(*a);

@@ -19,6 +19,7 @@
 use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 
+use super::meetings::Meetings;
 use super::scene::{BodyId, EdgeKind, Scene, SceneEdge, SceneFace, SceneRound};
 use super::view::{EDGE_ON, View, WorldPoint, cross, dot, minus, plus, times};
 
@@ -39,13 +40,13 @@ pub(super) fn key(point: WorldPoint) -> Key {
 /// The scene with the silhouettes of its round walls where a view sees them. A borrowed one is copied
 /// only if something in it moves.
 pub(super) fn with_exact_silhouettes<'s>(mut scene: Cow<'s, Scene>, view: &View) -> Cow<'s, Scene> {
-    let moves = moves_for(&scene, view);
+    let mut moves = moves_for(&scene, view);
     if moves.is_empty() {
         return scene;
     }
     let moved = scene.to_mut();
     for face in &mut moved.faces {
-        if let Some(moves) = moves.get(&face.body) {
+        if let Some(moves) = moves.get_mut(&face.body) {
             moves.apply_to_face(face);
         }
     }
@@ -97,11 +98,6 @@ fn moves_for(scene: &Scene, view: &View) -> BTreeMap<BodyId, Moves> {
             moves.turned.extend(one.turns.filter(|_| turned));
         }
     }
-    for face in &scene.faces {
-        if let Some(moves) = moves.get_mut(&face.body) {
-            moves.look_for_turned(face);
-        }
-    }
     moves
 }
 
@@ -120,7 +116,7 @@ struct Wanted {
 struct Turned {
     normal: [f64; 3],
     corner: WorldPoint,
-    /// The normal it has then, and its corners before; none until it has been looked for.
+    /// The normal it has then, and its corners before; none until it has been moved.
     then: Option<([f64; 3], BTreeSet<Key>)>,
 }
 
@@ -255,31 +251,17 @@ fn triple(a: [f64; 3], b: [f64; 3], c: [f64; 3]) -> f64 {
     dot(cross(a, b), c)
 }
 
-/// Which edges of round walls meet at the corners of some bodies: corners and edges in order.
-struct Corners {
-    meeting: Vec<(BodyId, Key, usize)>,
-}
+/// Which edges of round walls meet at the corners of some bodies.
+struct Corners(Meetings<(BodyId, Key)>);
 
 impl Corners {
     fn of(scene: &Scene, bodies: &BTreeSet<BodyId>) -> Self {
-        let mut meeting: Vec<(BodyId, Key, usize)> = Vec::new();
-        for (number, edge) in scene.edges.iter().enumerate() {
-            if edge.kind == EdgeKind::Smooth && bodies.contains(&edge.body) {
-                meeting.extend(edge.ends.map(|end| (edge.body, key(end), number)));
-            }
-        }
-        meeting.sort_unstable();
-        Self { meeting }
-    }
-
-    /// The edges that meet at a corner.
-    fn at(&self, body: BodyId, corner: Key) -> impl Iterator<Item = usize> {
-        let from = self
-            .meeting
-            .partition_point(|(of, at, _)| (*of, *at) < (body, corner));
-        let rest = self.meeting.get(from..).unwrap_or_default().iter();
-        rest.take_while(move |(of, at, _)| (*of, *at) == (body, corner))
-            .map(|(_, _, edge)| *edge)
+        let numbered = scene.edges.iter().enumerate();
+        let round = numbered
+            .filter(|(_, edge)| edge.kind == EdgeKind::Smooth && bodies.contains(&edge.body));
+        Self(Meetings::of(round.flat_map(|(number, edge)| {
+            edge.ends.map(|end| ((edge.body, key(end)), number))
+        })))
     }
 
     /// Moves an edge to an angle, and with it all that continue it over other walls: a bevel, or
@@ -314,7 +296,7 @@ impl Corners {
                     return false;
                 }
                 points.entry(key(end)).or_insert(point);
-                for other in self.at(body, key(end)) {
+                for other in self.0.at((body, key(end))) {
                     if met.insert(other) {
                         open.push((other, angle));
                     }
@@ -342,42 +324,35 @@ impl Moves {
         self.points.get(&key(point)).copied()
     }
 
-    /// Works out how a facet looks after the move, if it is one that turns.
-    fn look_for_turned(&mut self, face: &SceneFace) {
-        let mut open = std::mem::take(&mut self.turned);
-        for turned in &mut open {
-            if turned.then.is_some() || face.normal != turned.normal {
-                continue;
-            }
-            let corners: BTreeSet<Key> = face.rings.iter().flatten().copied().map(key).collect();
-            if corners.contains(&key(turned.corner)) {
-                let mut after = face.clone();
-                self.apply_to_face(&mut after);
-                turned.then = Some((after.normal, corners));
-            }
-        }
-        self.turned = open;
-    }
-
-    fn apply_to_face(&self, face: &mut SceneFace) {
+    /// Moves the corners of a face, and remembers how it looks if it is one that turns.
+    fn apply_to_face(&mut self, face: &mut SceneFace) {
+        let Self { points, turned, .. } = self;
+        let corners =
+            || -> BTreeSet<Key> { face.rings.iter().flatten().copied().map(key).collect() };
+        let turning = turned
+            .iter_mut()
+            .filter(|turned| turned.then.is_none() && turned.normal == face.normal)
+            .map(|turned| (corners(), turned))
+            .find(|(corners, turned)| corners.contains(&key(turned.corner)));
         let mut touched = false;
         for point in face.rings.iter_mut().flatten() {
-            if let Some(moved) = self.of(*point) {
-                *point = moved;
+            if let Some(moved) = points.get(&key(*point)) {
+                *point = *moved;
                 touched = true;
             }
         }
         if touched {
             face.normal = normal_of(face);
         }
+        if let Some((corners, turned)) = turning {
+            turned.then = Some((face.normal, corners));
+        }
     }
 
     fn apply_to_edge(&self, edge: &mut SceneEdge) {
         for turned in &self.turned {
-            let around =
-                |corners: &BTreeSet<Key>| edge.ends.iter().all(|end| corners.contains(&key(*end)));
             if let Some((normal, corners)) = &turned.then
-                && around(corners)
+                && edge.ends.iter().all(|end| corners.contains(&key(*end)))
             {
                 for own in &mut edge.normals {
                     if *own == turned.normal {

@@ -19,15 +19,16 @@ const SLIT: f64 = 4.0;
 const AT_A_TIME: usize = 64;
 
 /// What is left of the outline `own` without `clips`: connected pieces, an outer ring and its
-/// holes each.
+/// holes each. Outer rings are turned counter-clockwise, holes clockwise.
 pub(super) fn subtract(overlay: &mut Overlay<i32>, own: Rings, clips: Vec<Rings>) -> Vec<Rings> {
-    let mut open = largest_first(&own, clips);
-    let mut pieces = vec![Piece::of(own)];
+    let face = Outline::of(own);
+    let mut open = largest_first(&face, clips);
+    let mut pieces = vec![face];
     loop {
         let mut edges = 0;
         let taken = open.iter().take_while(|clip| {
             let room = edges < AT_A_TIME;
-            edges += clip.corners;
+            edges += clip.corners();
             room
         });
         let rest = open.split_off(taken.count());
@@ -45,40 +46,30 @@ pub(super) fn subtract(overlay: &mut Overlay<i32>, own: Rings, clips: Vec<Rings>
     pieces.into_iter().map(|piece| piece.rings).collect()
 }
 
-/// Something that lies over a face.
-struct Clip {
-    rings: Rings,
-    bounds: Bounds,
-    corners: usize,
-}
-
-/// A part of a face.
-struct Piece {
+/// A part of a face, or something that lies over it.
+struct Outline {
     rings: Rings,
     bounds: Bounds,
 }
 
-impl Piece {
+impl Outline {
     fn of(rings: Rings) -> Self {
         let bounds = Bounds::around(rings.iter().flatten());
         Self { rings, bounds }
     }
+
+    fn corners(&self) -> usize {
+        self.rings.iter().map(Vec::len).sum()
+    }
 }
 
-/// What lies over an outline, by how much of it that can hide.
-fn largest_first(own: &Rings, clips: Vec<Rings>) -> Vec<Clip> {
-    let around = Bounds::around(own.iter().flatten());
-    let mut sorted: Vec<(f64, Clip)> = clips
+/// What lies over a face, by how much of it that can hide.
+fn largest_first(face: &Outline, clips: Vec<Rings>) -> Vec<Outline> {
+    let mut sorted: Vec<(f64, Outline)> = clips
         .into_iter()
         .map(|rings| {
-            let bounds = Bounds::around(rings.iter().flatten());
-            let [width, height] = bounds.shared(&around).size();
-            let corners = rings.iter().map(Vec::len).sum();
-            let clip = Clip {
-                rings,
-                bounds,
-                corners,
-            };
+            let clip = Outline::of(rings);
+            let [width, height] = clip.bounds.shared(&face.bounds).size();
             (width * height, clip)
         })
         .collect();
@@ -87,9 +78,9 @@ fn largest_first(own: &Rings, clips: Vec<Rings>) -> Vec<Clip> {
 }
 
 /// Pieces without some clips. What none of these comes near is set aside and put back.
-fn round(overlay: &mut Overlay<i32>, pieces: Vec<Piece>, clips: &[Clip]) -> Vec<Piece> {
+fn round(overlay: &mut Overlay<i32>, pieces: Vec<Outline>, clips: &[Outline]) -> Vec<Outline> {
     let near = |bounds: &Bounds| clips.iter().any(|clip| clip.bounds.overlaps(bounds));
-    let mut left: Vec<Piece> = Vec::new();
+    let mut left: Vec<Outline> = Vec::new();
     let mut holes: Rings = Vec::new();
     overlay.clear();
     for piece in pieces {
@@ -97,15 +88,12 @@ fn round(overlay: &mut Overlay<i32>, pieces: Vec<Piece>, clips: &[Clip]) -> Vec<
             left.push(piece);
             continue;
         }
-        let outer = outer_of(&piece.rings);
-        for (number, ring) in piece.rings.into_iter().enumerate() {
-            let is_hole = Some(number) != outer;
-            if is_hole && !near(&Bounds::around(&ring)) {
-                holes.push(ring);
-            } else {
-                add_ring(overlay, &ring, is_hole, ShapeType::Subject);
-            }
-        }
+        let (far, cut): (Rings, Rings) = piece
+            .rings
+            .into_iter()
+            .partition(|ring| area(ring) < 0.0 && !near(&Bounds::around(ring)));
+        holes.extend(far);
+        add_rings(overlay, &cut, ShapeType::Subject);
     }
     for clip in clips {
         add_rings(overlay, &clip.rings, ShapeType::Clip);
@@ -120,7 +108,7 @@ fn round(overlay: &mut Overlay<i32>, pieces: Vec<Piece>, clips: &[Clip]) -> Vec<
                 shape.into_iter().map(ring).collect::<Rings>()
             })
             .filter(is_more_than_a_slit)
-            .map(Piece::of),
+            .map(Outline::of),
     );
     for hole in holes {
         put_back(hole, left.get_mut(first_cut..).unwrap_or_default());
@@ -129,10 +117,7 @@ fn round(overlay: &mut Overlay<i32>, pieces: Vec<Piece>, clips: &[Clip]) -> Vec<
 }
 
 /// A hole that nothing lies over, in the one piece it is a hole of.
-fn put_back(mut hole: Ring, pieces: &mut [Piece]) {
-    if area(&hole) > 0.0 {
-        hole.reverse();
-    }
+fn put_back(hole: Ring, pieces: &mut [Outline]) {
     let around = Bounds::around(&hole);
     let holder = match (pieces, hole.first()) {
         ([only], _) => Some(only),
@@ -147,26 +132,9 @@ fn put_back(mut hole: Ring, pieces: &mut [Piece]) {
     }
 }
 
-/// Which ring of an outline is the outer one: the largest.
-fn outer_of(rings: &Rings) -> Option<usize> {
-    let sizes = rings.iter().map(|ring| area(ring).abs()).enumerate();
-    let largest = sizes.max_by(|a, b| a.1.total_cmp(&b.1));
-    largest.map(|(number, _)| number)
-}
-
-/// Rings of one face: the largest is the outer one, all others are holes in it.
+/// Rings as they are turned: counter-clockwise, and clockwise where they are holes.
 pub(super) fn add_rings(overlay: &mut Overlay<i32>, rings: &Rings, role: ShapeType) {
-    let outer = outer_of(rings);
-    for (number, ring) in rings.iter().enumerate() {
-        add_ring(overlay, ring, Some(number) != outer, role);
-    }
-}
-
-/// A ring, turned counter-clockwise, or clockwise where it is a hole.
-fn add_ring(overlay: &mut Overlay<i32>, ring: &Ring, is_hole: bool, role: ShapeType) {
-    if (area(ring) >= 0.0) == is_hole {
-        overlay.add_path_iter(ring.iter().rev().map(on_grid), role);
-    } else {
+    for ring in rings {
         overlay.add_path_iter(ring.iter().map(on_grid), role);
     }
 }
@@ -183,7 +151,7 @@ fn is_more_than_a_slit(rings: &Rings) -> bool {
 const LIMIT: i64 = 1_000_000_000;
 
 /// A point on the grid of whole micrometres, kept inside of what the plane operations can hold.
-fn on_grid(point: &[f64; 2]) -> IntPoint<i32> {
+pub(super) fn on_grid(point: &[f64; 2]) -> IntPoint<i32> {
     let whole = |value: f64| {
         let kept = nearest(value).clamp(-LIMIT, LIMIT);
         i32::try_from(kept).unwrap_or_default()
@@ -191,6 +159,7 @@ fn on_grid(point: &[f64; 2]) -> IntPoint<i32> {
     IntPoint::new(whole(point[0]), whole(point[1]))
 }
 
-fn off_grid(point: IntPoint<i32>) -> [f64; 2] {
+/// The same the other way.
+pub(super) fn off_grid(point: IntPoint<i32>) -> [f64; 2] {
     [f64::from(point.x), f64::from(point.y)]
 }

@@ -100,23 +100,23 @@ fn together(facets: Vec<FrontFace>) -> Vec<FrontFace> {
 
 /// The one ring around facets that share edges; none where they make more than one ring.
 fn outline(facets: &[&FrontFace]) -> Option<Vec<[f64; 4]>> {
-    // Each edge from its lower end, and whether it is gone through that way.
-    let mut edges: Vec<((GridPoint, GridPoint), bool)> = Vec::new();
+    // Each edge from its lower end, and whether it is gone through that way or the other.
+    let mut edges: Vec<((GridPoint, GridPoint), i32)> = Vec::new();
     for [ax, ay, bx, by] in facets.iter().flat_map(|facet| &facet.edges) {
         let (a, b) = (on_grid(*ax, *ay), on_grid(*bx, *by));
         if a != b {
-            edges.push(((a.min(b), a.max(b)), a < b));
+            edges.push(((a.min(b), a.max(b)), if a < b { 1 } else { -1 }));
         }
     }
     edges.sort_unstable();
     let mut next: Vec<(GridPoint, GridPoint)> = Vec::new();
     for same in edges.chunk_by(|one, other| one.0 == other.0) {
         // An edge of two facets is gone through once in each direction.
-        let forwards = same.iter().filter(|(_, forwards)| *forwards).count();
-        match (same.first(), forwards, same.len() - forwards) {
-            (Some(((low, high), _)), 1, 0) => next.push((*low, *high)),
-            (Some(((low, high), _)), 0, 1) => next.push((*high, *low)),
-            (_, forwards, backwards) if forwards == backwards => {}
+        let ((low, high), _) = *same.first()?;
+        match same.iter().map(|(_, way)| way).sum() {
+            0 => {}
+            1 => next.push((low, high)),
+            -1 => next.push((high, low)),
             _ => return None,
         }
     }
